@@ -1,0 +1,129 @@
+#include "check.h"
+#include "parts.h"
+#include "vane/displacement.h"
+#include "vane/pump.h"
+#include "vane/tip.h"
+
+#include <math.h>
+
+#define PI 3.14159265358979323846
+
+static const double atmosphere = 101325;
+
+/* Heat conductivity of mineral oil, W/(m.K); handbook value, from memory. It only serves to judge
+ * whether films warm up. */
+static const double conductivity = 0.13;
+
+void vane_duty_default(vane_duty *duty)
+{
+	*duty = (vane_duty){.speed = 25, .outlet_pressure = 10e6, .temperature = 323.15};
+}
+
+static bool check_duty(const vane_duty *d, vane_error *e)
+{
+	if (!vn_pointer(d, "duty", e))
+		return false;
+	if (vn_above(d->speed, 0, "speed", "1/s", e) &&
+	    vn_above(d->inlet_pressure, -atmosphere, "inlet_pressure", "Pa", e) &&
+	    vn_least(d->outlet_pressure, d->inlet_pressure, "outlet_pressure", "Pa", e) &&
+	    vn_above(d->case_pressure, -atmosphere, "case_pressure", "Pa", e) &&
+	    vn_above(d->temperature, 0, "temperature", "K", e))
+		return true;
+	vn_within("duty", e);
+	return false;
+}
+
+static vane_performance nothing(void)
+{
+	const vane_slip slip = {NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0};
+	const vane_torque torque = {NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN};
+	return (vane_performance){
+		NAN, NAN, NAN, NAN, slip, NAN, NAN, NAN, NAN, NAN, NAN,
+		NAN, torque, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0,
+	};
+}
+
+/* Oil that is carried past the lands is compressed on its way: a full chamber's worth on the
+ * outlet basis, only what returns in the dead volume on the inlet basis. */
+static void compress(vane_performance *r, const vane_displacement *d, const vane_parts *parts,
+                     double dp, double speed, double bulk_modulus)
+{
+	const double chambers = 2 * parts->vanes * speed, strain = dp / bulk_modulus;
+	r->compressibility_loss = -chambers * d->greatest * expm1(-strain);
+	r->compressibility_inlet = chambers * d->least * expm1(strain);
+}
+
+static int32_t judge(const vane_performance *r)
+{
+	int32_t caution = 0;
+	if (r->kinematic_viscosity < 10e-6)
+		caution |= VANE_CAUTION_THIN_OIL;
+	if (r->kinematic_viscosity > 860e-6)
+		caution |= VANE_CAUTION_THICK_OIL;
+	if (!(r->outlet_flow > 0))
+		caution |= VANE_CAUTION_NO_FLOW;
+	return caution;
+}
+
+int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_duty *duty,
+                      vane_performance *out, vane_error *error)
+{
+	vn_begin(error);
+	if (!vn_pointer(out, "out", error))
+		return VANE_INVALID_ARGUMENT;
+	*out = nothing();
+	if (!vn_parts_check(parts, error) || !check_duty(duty, error))
+		return VANE_INVALID_ARGUMENT;
+	vane_oil_state state;
+	vane_displacement displacement;
+	vane_tip_revolution vanes;
+	vane_performance r = nothing();
+	const double dp = duty->outlet_pressure - duty->inlet_pressure;
+	int32_t status = vane_oil_at(oil, duty->temperature, &state, error);
+	if (status != VANE_OK)
+		return status;
+	const vane_slip_state drive = {
+		.outlet_pressure = duty->outlet_pressure,
+		.inlet_pressure = duty->inlet_pressure,
+		.case_pressure = duty->case_pressure,
+		.speed = duty->speed,
+		.viscosity = state.viscosity,
+		.density = state.density,
+		.pressure_viscosity = state.pressure_viscosity,
+		.thermal_diffusivity = conductivity / (state.density * state.specific_heat),
+	};
+	if ((status = vane_displacement_run(parts, &displacement, error)) != VANE_OK ||
+	    (status = vane_slip_run(parts, &drive, &r.slip, error)) != VANE_OK ||
+	    (status = vane_shaft_run(parts, dp, duty->speed, state.viscosity, &r.torque, error)) !=
+	            VANE_OK ||
+	    (status = vane_tip_run(parts, dp, duty->speed, &vanes, error)) != VANE_OK)
+		return status;
+	r.displacement = displacement.selected;
+	r.displacement_a = displacement.roots_zone;
+	r.displacement_b = displacement.roots_outlet;
+	r.ideal_flow = r.displacement * duty->speed;
+	compress(&r, &displacement, parts, dp, duty->speed, state.bulk_modulus);
+	r.outlet_flow = r.ideal_flow - r.slip.total - r.compressibility_loss;
+	r.inlet_flow = r.ideal_flow - r.slip.total - r.compressibility_inlet;
+	r.volumetric_efficiency = r.outlet_flow / r.ideal_flow;
+	r.volumetric_efficiency_inlet = r.inlet_flow / r.ideal_flow;
+	r.incompressible_efficiency = 1 - r.slip.total / r.ideal_flow;
+	r.shaft_power = 2 * PI * duty->speed * r.torque.total;
+	/* Gauge inlet pressure is what the supply has already given the oil. */
+	r.hydraulic_power = dp * r.outlet_flow;
+	r.hydromechanical_efficiency = r.torque.ideal / r.torque.total;
+	r.overall_efficiency = r.hydraulic_power / r.shaft_power;
+	r.heat = r.shaft_power - r.hydraulic_power;
+	r.viscosity = state.viscosity;
+	r.kinematic_viscosity = state.kinematic_viscosity;
+	r.density = state.density;
+	r.roots = parts->roots;
+	r.caution = judge(&r) | r.slip.caution | displacement.caution | vanes.caution;
+	if (!isfinite(r.outlet_flow) || !isfinite(r.inlet_flow) || !isfinite(r.heat) ||
+	    !isfinite(r.overall_efficiency) || !isfinite(r.hydromechanical_efficiency)) {
+		vn_result(INFINITY, error);
+		return VANE_OUT_OF_RANGE;
+	}
+	*out = r;
+	return VANE_OK;
+}

@@ -1,0 +1,221 @@
+#include "check.h"
+#include "displacement.h"
+#include "parts.h"
+#include "ring.h"
+#include "vane/tip.h"
+
+#include <gsl/gsl_integration.h>
+#include <math.h>
+
+#define PI 3.14159265358979323846
+
+typedef struct revolution {
+	const vane_parts *parts;
+	double dp, omega;
+	bool settled; /* every friction iteration so far has settled */
+} revolution;
+
+/* Pressures on a vane above that of the inlet. */
+typedef struct pressures {
+	double leading, trailing, root;
+} pressures;
+
+/* One vane seals each land, and hands over to the next when it is half a pitch past the land's
+ * middle: the same boundary, on the mean over a pitch, that the slip and the plates see. A lobe is
+ * counted from where a vane takes over the small land. */
+static double take_over(const vane_parts *p)
+{
+	return vn_parts_small_middle(p) - vn_parts_pitch(p) / 2;
+}
+
+static pressures around(const vane_parts *p, double dp, double angle)
+{
+	double x = remainder(angle - take_over(p), PI);
+	if (x < 0)
+		x += PI;
+	const double pitch = vn_parts_pitch(p),
+	             large = vn_parts_large_middle(p) - vn_parts_small_middle(p);
+	pressures at = {0, 0, 0};
+	if (x >= large)
+		at.leading = dp;
+	if (x < pitch || x >= large + pitch)
+		at.trailing = dp;
+	at.root = p->roots == VANE_ROOTS_OUTLET ? dp : (at.leading + at.trailing) / 2;
+	return at;
+}
+
+static double sign(double x)
+{
+	return (x > 0) - (x < 0);
+}
+
+static vane_tip_force forces(revolution *turn, double angle)
+{
+	const vane_parts *p = turn->parts;
+	const vane_ring_point crown = vn_ring_point(&p->ring, angle);
+	const vane_tip_contact tip = vn_contact(p, angle);
+	const pressures at = around(p, turn->dp, angle);
+	const double t = p->vane_thickness, width = p->vane_width, omega2 = turn->omega * turn->omega;
+	const double mass = p->vane_density * p->vane_height * t * width;
+	const double root = crown.radius - p->vane_height, centre = root + p->vane_height / 2;
+	const double engaged = p->rotor_radius - root, exposed = crown.radius - p->rotor_radius;
+	const double c = cos(tip.normal), s = sin(tip.normal), mu = p->tip_friction;
+	const double across = at.trailing - at.leading;
+
+	/* Along the vane, outward: what presses it on the ring, slot friction apart. */
+	const double outward = (at.root * t - at.leading * (t / 2 - tip.offset) -
+	                        at.trailing * (t / 2 + tip.offset)) * width +
+	                       mass * omega2 * (centre - crown.second);
+	/* Across the vane: Coriolis force, pressure on the exposed height, pressure that falls
+	 * linearly along the engaged flank; and their moments about the root. */
+	const double coriolis = 2 * mass * omega2 * crown.slope;
+	const double side = across * width * exposed, flank = across * width * engaged / 2;
+	const double moment = coriolis * (centre - root) - side * (engaged + exposed / 2) -
+	                      flank * 2 * engaged / 3;
+
+	double friction = 0, contact = 0, mouth = 0, foot = 0;
+	bool settled = false;
+	for (int i = 0; i < 400 && !settled; i++) {
+		contact = (outward - friction * sign(crown.slope)) / (c + mu * s);
+		const double push = contact * (s - mu * c);
+		mouth = (moment - push * p->vane_height) / engaged;
+		foot = coriolis - side - flank - push - mouth;
+		const double next = p->slot_friction * (fabs(mouth) + fabs(foot));
+		settled = fabs(next - friction) <= 1e-13 * fabs(next);
+		friction = (friction + next) / 2;
+	}
+	turn->settled = turn->settled && settled;
+	return (vane_tip_force){contact, mouth, foot, friction,
+	                        tip.height * c + (crown.slope - tip.offset) * s};
+}
+
+static bool check(const vane_parts *parts, double dp, double speed, vane_error *error)
+{
+	return vn_parts_check(parts, error) && vn_least(dp, 0, "dp", "Pa", error) &&
+	       vn_least(speed, 0, "speed", "1/s", error);
+}
+
+static int32_t unsettled(vane_error *error)
+{
+	vn_fail(VANE_NO_SOLUTION, "parts.slot_friction", 0,
+	        "The vane jams: with this parts.slot_friction no contact force balances it.", error);
+	return VANE_NO_SOLUTION;
+}
+
+int32_t vane_tip_at(const vane_parts *parts, double dp, double speed, double angle,
+                    vane_tip_force *out, vane_error *error)
+{
+	vn_begin(error);
+	if (!vn_pointer(out, "out", error))
+		return VANE_INVALID_ARGUMENT;
+	*out = (vane_tip_force){NAN, NAN, NAN, NAN, NAN};
+	if (!check(parts, dp, speed, error) || !vn_finite(angle, "angle", "rad", error))
+		return VANE_INVALID_ARGUMENT;
+	revolution turn = {parts, dp, 2 * PI * speed, true};
+	const vane_tip_force force = forces(&turn, angle);
+	if (!isfinite(force.contact) || !isfinite(force.slot_friction)) {
+		vn_result(INFINITY, error);
+		return VANE_OUT_OF_RANGE;
+	}
+	if (!turn.settled)
+		return unsettled(error);
+	*out = force;
+	return VANE_OK;
+}
+
+static double tip_work(double angle, void *context)
+{
+	const vane_tip_force f = forces(context, angle);
+	return fmax(f.contact, 0) * f.sliding;
+}
+
+static double slot_work(double angle, void *context)
+{
+	revolution *turn = context;
+	return forces(turn, angle).slot_friction * fabs(vn_ring_point(&turn->parts->ring, angle).slope);
+}
+
+/* Angles at which forces jump or bend, over one lobe, in rising order. */
+static int breaks(const vane_parts *p, double angle[16])
+{
+	const vane_ring *ring = &p->ring;
+	const double rise = ring->small_dwell / 2, fall = rise + ring->rise + ring->large_dwell;
+	const double start = take_over(p), pitch = vn_parts_pitch(p),
+	             large = vn_parts_large_middle(p) - vn_parts_small_middle(p);
+	const double at[] = {rise + ring->phase, rise + ring->rise / 2 + ring->phase,
+	                     rise + ring->rise + ring->phase, fall + ring->phase,
+	                     fall + ring->fall / 2 + ring->phase, fall + ring->fall + ring->phase,
+	                     start + pitch, start + large, start + large + pitch};
+	int n = 0;
+	angle[n++] = start;
+	angle[n++] = start + PI;
+	for (size_t i = 0; i < sizeof at / sizeof *at; i++) {
+		const double x = remainder(at[i] - start, PI);
+		angle[n++] = start + (x < 0 ? x + PI : x);
+	}
+	for (int i = 1; i < n; i++)
+		for (int k = i; k > 0 && angle[k] < angle[k - 1]; k--) {
+			const double swap = angle[k];
+			angle[k] = angle[k - 1];
+			angle[k - 1] = swap;
+		}
+	return n;
+}
+
+int32_t vane_tip_run(const vane_parts *parts, double dp, double speed, vane_tip_revolution *out,
+                     vane_error *error)
+{
+	/* Samples for the extremes, each stretch; they are reports, not parts of a sum. */
+	enum { SAMPLES = 64, PIECES = 8 };
+	vn_begin(error);
+	if (!vn_pointer(out, "out", error))
+		return VANE_INVALID_ARGUMENT;
+	*out = (vane_tip_revolution){NAN, NAN, NAN, NAN, NAN, 0, 0};
+	if (!check(parts, dp, speed, error))
+		return VANE_INVALID_ARGUMENT;
+	revolution turn = {parts, dp, 2 * PI * speed, true};
+	vane_tip_revolution r = {0, 0, -INFINITY, INFINITY, 0, 0, 0};
+	double at[16];
+	const int count = breaks(parts, at);
+	gsl_function tip = {tip_work, &turn}, slot = {slot_work, &turn};
+	bool edge = false;
+	for (int i = 0; i + 1 < count; i++) {
+		const double span = at[i + 1] - at[i];
+		if (!(span > 1e-12))
+			continue;
+		/* Reactions change sign inside a stretch, which bends the friction: hence pieces. */
+		for (int k = 0; k < PIECES; k++) {
+			const double a = at[i] + span * k / PIECES, b = at[i] + span * (k + 1) / PIECES;
+			double part, estimate, size, spread;
+			gsl_integration_qk31(&tip, a, b, &part, &estimate, &size, &spread);
+			r.tip_torque += part;
+			gsl_integration_qk31(&slot, a, b, &part, &estimate, &size, &spread);
+			r.slot_torque += part;
+		}
+		for (int k = 0; k < SAMPLES; k++) {
+			const double angle = at[i] + span * (k + 0.5) / SAMPLES;
+			const double contact = forces(&turn, angle).contact;
+			edge = edge || fabs(vn_contact(parts, angle).offset) > parts->vane_thickness / 2;
+			r.greatest_contact = fmax(r.greatest_contact, contact);
+			if (contact < r.least_contact) {
+				r.least_contact = contact;
+				r.least_angle = angle;
+			}
+		}
+	}
+	/* Both lobes are alike, so the mean over one is that over a turn. */
+	r.tip_torque *= parts->vanes * parts->tip_friction / PI;
+	r.slot_torque *= parts->vanes / PI;
+	if (!(r.least_contact > 0))
+		r.caution |= VANE_CAUTION_LIFT_OFF;
+	if (edge)
+		r.caution |= VANE_CAUTION_EDGE_CONTACT;
+	if (!isfinite(r.tip_torque) || !isfinite(r.slot_torque)) {
+		vn_result(INFINITY, error);
+		return VANE_OUT_OF_RANGE;
+	}
+	if (!turn.settled)
+		return unsettled(error);
+	*out = r;
+	return VANE_OK;
+}
