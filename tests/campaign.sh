@@ -1,0 +1,64 @@
+#!/bin/sh
+# The long campaign: gcc and clang, each as released and under the address and
+# undefined-behaviour sanitizers, warnings as errors; then valgrind.
+#   sh tests/campaign.sh
+set -eu
+cd "$(dirname "$0")/.."
+. examples/setup.sh
+. tests/count.sh
+
+closing() {
+  echo "$passed passed, $failed failed"
+}
+
+if ! need gcc g++ libc6-dev pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev \
+  gnuplot-nox check doxygen valgrind units python3 clang ||
+  ! need "libclang-rt-$(clang -dumpversion | cut -d. -f1)-dev"; then
+  failed=1
+  closing
+  exit 1
+fi
+
+# build COMPILER NAME [meson setup's options]: into ./build-NAME, from scratch.
+build() {
+  compiler=$1 directory=build-$2
+  shift 2
+  rm -rf "$directory"
+  CC=$compiler meson setup "$directory" -Dwerror=true "$@" && meson compile -C "$directory"
+}
+
+# sheet BUILD_DIR JOB: the main job, its page thrown away.
+sheet() {
+  "$1/examples/rebuild/rebuild" "examples/rebuild/$2.json" "examples/rebuild/$2.csv" \
+    "$1/$2.html"
+}
+
+for compiler in gcc clang; do
+  echo "== $compiler, release"
+  before=$failed
+  count_command "$compiler builds a release without a warning" build "$compiler" "$compiler"
+  [ "$failed" -ne "$before" ] || count_tests "build-$compiler"
+
+  echo "== $compiler, address and undefined-behaviour sanitizers"
+  before=$failed
+  count_command "$compiler builds with sanitizers" build "$compiler" "$compiler-sanitize" \
+    -Dbuildtype=debugoptimized -Db_sanitize=address,undefined -Db_lundef=false \
+    -Ddefault_library=static -Dc_args=-fno-sanitize-recover=all
+  if [ "$failed" -eq "$before" ]; then
+    count_tests "build-$compiler-sanitize" -t 4
+    for job in healthy worn; do
+      count_command "$job rebuild sheet" sheet "build-$compiler-sanitize" "$job"
+    done
+  fi
+done
+
+# Without Check's fork, so that valgrind sees the tests themselves and a leak
+# is not hidden in a child.
+echo '== valgrind'
+CK_FORK=no
+export CK_FORK
+count_tests build-gcc -t 20 --no-suite docs \
+  --wrap='valgrind -q --error-exitcode=1 --leak-check=full --errors-for-leak-kinds=definite'
+
+closing
+[ "$failed" -eq 0 ]

@@ -1,0 +1,24 @@
+#!/bin/sh
+# Installs what is missing, builds and runs every test.
+#   sh tests/run.sh
+# The last line is the count; the exit status is not 0 if any failed.
+set -eu
+cd "$(dirname "$0")/.."
+. examples/setup.sh
+. tests/count.sh
+
+closing() {
+  echo "$passed passed, $failed failed"
+}
+
+if ! need gcc g++ libc6-dev pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev gnuplot-nox \
+  check doxygen valgrind units python3 || ! build_tree --reconfigure; then
+  failed=1
+  closing
+  exit 1
+fi
+
+count_tests build
+count_command 'consumer of the installed package' sh tests/consumer/run.sh build
+closing
+[ "$failed" -eq 0 ]
