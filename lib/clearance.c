@@ -164,6 +164,9 @@ static double narrow_mass(double m, double h)
 
 static double probability_within(double gap, double uncertainty, double low, double high)
 {
+	/* Without doubt the gap is either within or not. */
+	if (!(uncertainty > 0))
+		return gap >= low && gap <= high;
 	const double above = (gap - low) / uncertainty;
 	const double below = (high - gap) / uncertainty;
 	const double h = 0.5 * (high - low) / uncertainty;
@@ -180,7 +183,7 @@ static double probability_within(double gap, double uncertainty, double low, dou
 static bool limits_ok(double gap, double uncertainty, double low, double high, vane_error *error)
 {
 	return vn_finite(gap, "gap", "m", error) &&
-	       vn_above(uncertainty, 0, "uncertainty", "m", error) &&
+	       vn_least(uncertainty, 0, "uncertainty", "m", error) &&
 	       vn_finite(low, "low", "m", error) && vn_above(high, low, "high", "m", error);
 }
 

@@ -31,9 +31,13 @@ double vane_displacement_roots_outlet(double large_radius, double small_radius, 
 	    !vn_least(vane_thickness, 0, "vane_thickness", "m", error) ||
 	    !vn_above(vanes, 0, "vanes", "", error))
 		return NAN;
-	return vn_result(2 * width * (large_radius - small_radius) *
-	                         (PI * (large_radius + small_radius) - vanes * vane_thickness),
-	                 error);
+	const double room = PI * (large_radius + small_radius) - vanes * vane_thickness;
+	if (!(room > 0)) {
+		vn_fail(VANE_INVALID_ARGUMENT, "vanes", vanes,
+		        "vanes times vane_thickness must be less than pi times the sum of the radii.", error);
+		return NAN;
+	}
+	return vn_result(2 * width * (large_radius - small_radius) * room, error);
 }
 
 double vane_displacement_eccentric(double ring_radius, double eccentricity, double width,
@@ -81,13 +85,36 @@ double vane_displacement_textbook(double ring_diameter, double rotor_diameter, d
 	return vn_result(PI / 2 * (ring_diameter + rotor_diameter) * eccentricity * width, error);
 }
 
+/* Of the tip centre's path, positive where the ring is concave. */
+static double curvature(vane_ring_point crown, double s)
+{
+	const double v = hypot(s, crown.slope);
+	return (s * s + 2 * crown.slope * crown.slope - s * crown.second) / (v * v * v);
+}
+
+/* A path that bends the other way more sharply than the tip leaves no ring parallel to it. */
+static bool undercut(const vane_parts *parts, double angle)
+{
+	const vane_ring_point crown = vn_ring_point(&parts->ring, angle);
+	return !(1 + parts->tip_radius * curvature(crown, crown.radius - parts->tip_radius) > 0);
+}
+
+static int32_t refuse_undercut(const vane_parts *parts, vane_error *error)
+{
+	vn_fail(VANE_NO_SOLUTION, "parts.tip_radius", parts->tip_radius,
+	        "parts.tip_radius is larger than the ring's law allows: no ring can touch such a tip all "
+	        "the way (undercut).",
+	        error);
+	return VANE_NO_SOLUTION;
+}
+
 vane_tip_contact vn_contact(const vane_parts *parts, double angle)
 {
 	const vane_ring_point crown = vn_ring_point(&parts->ring, angle);
 	const double tip = parts->tip_radius, s = crown.radius - tip, v = hypot(s, crown.slope);
 	const double normal = atan2(crown.slope, s);
-	/* Curvature of the tip centre's path; the ring is its parallel at the tip radius. */
-	const double bend = (s * s + 2 * crown.slope * crown.slope - s * crown.second) / (v * v * v);
+	/* The ring is parallel to the tip centre's path at the tip radius. */
+	const double bend = curvature(crown, s);
 	vane_tip_contact c = {
 		.normal = normal,
 		.offset = -tip * crown.slope / v,
@@ -108,6 +135,8 @@ int32_t vane_displacement_contact(const vane_parts *parts, double angle, vane_ti
 	*out = (vane_tip_contact){NAN, NAN, NAN, NAN, NAN, NAN};
 	if (!vn_parts_check(parts, error) || !vn_finite(angle, "angle", "rad", error))
 		return VANE_INVALID_ARGUMENT;
+	if (undercut(parts, angle))
+		return refuse_undercut(parts, error);
 	const vane_tip_contact contact = vn_contact(parts, angle);
 	if (!isfinite(contact.ring_radius)) {
 		vn_result(INFINITY, error);
@@ -188,14 +217,24 @@ int32_t vane_displacement_chamber(const vane_parts *parts, double angle, double 
                                   double *rate, vane_error *error)
 {
 	vn_begin(error);
+	if (volume)
+		*volume = NAN;
+	if (rate)
+		*rate = NAN;
 	if (!vn_pointer(volume, "volume", error) || !vn_pointer(rate, "rate", error))
 		return VANE_INVALID_ARGUMENT;
-	*volume = *rate = NAN;
 	if (!vn_parts_check(parts, error) || !vn_finite(angle, "angle", "rad", error))
 		return VANE_INVALID_ARGUMENT;
 	/* Far from zero an angle no longer resolves the lobe. */
 	const double here = remainder(angle, PI);
-	vn_chamber(parts, here, volume, rate);
+	double v, r;
+	vn_chamber(parts, here, &v, &r);
+	if (!isfinite(v) || !isfinite(r)) {
+		vn_result(INFINITY, error);
+		return VANE_OUT_OF_RANGE;
+	}
+	*volume = v;
+	*rate = r;
 	return VANE_OK;
 }
 
@@ -208,6 +247,10 @@ int32_t vane_displacement_run(const vane_parts *parts, vane_displacement *out, v
 	if (!vn_parts_check(parts, error))
 		return VANE_INVALID_ARGUMENT;
 	const vane_ring *ring = &parts->ring;
+	enum { SAMPLES = 720 };
+	for (int i = 0; i < SAMPLES; i++)
+		if (undercut(parts, ring->phase + i * PI / SAMPLES))
+			return refuse_undercut(parts, error);
 	double rate;
 	vane_displacement d = {.roots = parts->roots};
 	d.roots_zone = vane_displacement_roots_zone(ring->large_radius, ring->small_radius, ring->width,
@@ -221,7 +264,8 @@ int32_t vane_displacement_run(const vane_parts *parts, vane_displacement *out, v
 	           ring->phase + (ring->small_dwell + ring->large_dwell) / 2 + ring->rise,
 	           &d.greatest, &rate);
 	const double pitch = vn_parts_pitch(parts);
-	if (ring->small_dwell < pitch || ring->large_dwell < pitch)
+	if (ring->small_dwell < fmax(pitch, vn_parts_small_land(parts)) ||
+	    ring->large_dwell < fmax(pitch, vn_parts_large_land(parts)))
 		d.caution |= VANE_CAUTION_SHORT_DWELL;
 	if (!isfinite(d.selected) || !isfinite(d.greatest) || !isfinite(d.least)) {
 		vn_result(INFINITY, error);

@@ -219,6 +219,12 @@ int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *sta
 	if (!isfinite(vn_result(kinematic, error)) || !isfinite(vn_result(density, error)) ||
 	    !isfinite(vn_result(kinematic * density, error)) || !isfinite(vn_result(slope, error)))
 		return error->code;
+	if (!(density > 0) || !(kinematic * density > 0)) {
+		vn_fail(VANE_OUT_OF_RANGE, "temperature", temperature,
+		        "temperature is so far from oil.reference_temperature that no density is left, in K.",
+		        error);
+		return error->code;
+	}
 	*state = (vane_oil_state){
 		.temperature = temperature,
 		.viscosity = kinematic * density,

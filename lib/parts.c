@@ -9,6 +9,8 @@
 
 void vane_parts_default(vane_parts *parts)
 {
+	if (!parts)
+		return;
 	*parts = (vane_parts){
 		.vane_density = 7800,
 		.tip_film = 1e-6,
@@ -73,6 +75,9 @@ static bool assembly(const vane_parts *p, vane_error *e)
 	if (!vn_between(p->rotor_radius, 0, small, "rotor_radius", "m", e) ||
 	    !vn_between(p->tip_radius, 0, small, "tip_radius", "m", e))
 		return false;
+	if (!(p->tip_radius < small))
+		return vn_fail(VANE_INVALID_ARGUMENT, "tip_radius", p->tip_radius,
+		               "tip_radius must be less than ring.small_radius, in m.", e);
 	if (p->tip_radius < p->vane_thickness / 2)
 		return vn_fail(VANE_INVALID_ARGUMENT, "tip_radius", p->tip_radius,
 		               "tip_radius must be at least half of vane_thickness, in m, to round the tip.",
@@ -88,9 +93,10 @@ static bool assembly(const vane_parts *p, vane_error *e)
 		               "vane_height must exceed ring.large_radius less rotor_radius, in m: the vane "
 		               "would leave its slot.",
 		               e);
-	if (p->vane_height >= small)
+	if (p->slot_width * p->vanes >= 2 * PI * (small - p->vane_height))
 		return vn_fail(VANE_INVALID_ARGUMENT, "vane_height", p->vane_height,
-		               "vane_height must be less than ring.small_radius, in m.", e);
+		               "vane_height must leave metal between the slots at ring.small_radius less "
+		               "vane_height, in m.", e);
 	return true;
 }
 

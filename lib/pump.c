@@ -16,6 +16,8 @@ static const double conductivity = 0.13;
 
 void vane_duty_default(vane_duty *duty)
 {
+	if (!duty)
+		return;
 	*duty = (vane_duty){.speed = 25, .outlet_pressure = 10e6, .temperature = 323.15};
 }
 

@@ -91,6 +91,8 @@ int32_t vane_ring_law_at(int32_t law, double fraction, vane_ring_lift *out, vane
 
 void vane_ring_default(vane_ring *ring)
 {
+	if (!ring)
+		return;
 	*ring = (vane_ring){
 		.small_dwell = 34 * PI / 180,
 		.rise = 56 * PI / 180,
@@ -111,9 +113,11 @@ bool vn_ring_check(const vane_ring *ring, vane_error *error)
 	    !vn_above(ring->rise, 0, "rise", "rad", error) ||
 	    !vn_least(ring->large_dwell, 0, "large_dwell", "rad", error) ||
 	    !vn_above(ring->fall, 0, "fall", "rad", error) ||
-	    !vn_finite(ring->phase, "phase", "rad", error) ||
+	    /* Farther from zero an angle loses the digits that resolve the lobe. */
+	    !vn_between(ring->phase, -2 * PI, 2 * PI, "phase", "rad", error) ||
 	    !vn_count(ring->law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_POLYNOMIAL_4567, "law",
-	              error))
+	              error) ||
+	    !vn_count(ring->reserved, 0, 0, "reserved", error))
 		return false;
 	const double sum = ring->small_dwell + ring->rise + ring->large_dwell + ring->fall;
 	if (!(fabs(sum - PI) <= tolerance))
@@ -175,17 +179,19 @@ int32_t vane_ring_at(const vane_ring *ring, double angle, vane_ring_point *out, 
 int32_t vane_ring_turned(const vane_ring *ring, vane_ring *out, vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_pointer(ring, "ring", error) || !vn_pointer(out, "out", error))
+	const vane_ring from = ring ? *ring : (vane_ring){.law = 0};
+	if (!vn_pointer(out, "out", error))
 		return VANE_INVALID_ARGUMENT;
-	const vane_ring from = *ring;
+	*out = (vane_ring){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0};
+	if (!vn_pointer(ring, "ring", error))
+		return VANE_INVALID_ARGUMENT;
 	if (!vn_ring_check(&from, error)) {
 		vn_within("ring", error);
-		*out = (vane_ring){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0};
 		return VANE_INVALID_ARGUMENT;
 	}
 	*out = from;
 	out->rise = from.fall;
 	out->fall = from.rise;
-	out->phase = PI / 2 - from.phase;
+	out->phase = remainder(PI / 2 - from.phase, PI);
 	return VANE_OK;
 }

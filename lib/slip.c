@@ -44,19 +44,24 @@ static double weighed(const vane_slip_state *s, double from, double to)
 	return (from - to) * vane_oil_barus_factor(s->pressure_viscosity, to, from, NULL);
 }
 
+/* A number that cannot be told counts as too large, never as small. */
+static void keep(double *greatest, double x)
+{
+	if (!(x <= *greatest))
+		*greatest = isnan(x) ? INFINITY : x;
+}
+
 /* Keeps the greatest numbers that judge a film: flow through a width of gap and length. */
 static void judge(const slip_case *c, vane_slip *out, double flow, double width, double gap,
                   double length)
 {
 	if (!(gap > 0))
 		return;
-	out->greatest_reynolds =
-		fmax(out->greatest_reynolds, vane_slot_reynolds(flow, width, c->kinematic, NULL));
-	out->greatest_inertia = fmax(out->greatest_inertia,
-	                             vane_slot_inertia(flow, width, gap, length, c->kinematic, NULL));
-	out->greatest_graetz =
-		fmax(out->greatest_graetz, vane_slot_graetz(fabs(flow), width, gap, length,
-	                                                    c->state->thermal_diffusivity, NULL));
+	keep(&out->greatest_reynolds, vane_slot_reynolds(flow, width, c->kinematic, NULL));
+	keep(&out->greatest_inertia,
+	     vane_slot_inertia(flow, width, gap, length, c->kinematic, NULL));
+	keep(&out->greatest_graetz, vane_slot_graetz(fabs(flow), width, gap, length,
+	                                             c->state->thermal_diffusivity, NULL));
 }
 
 static double in_series(double a, double b)
@@ -79,6 +84,11 @@ static void inner_face(const slip_case *c, vane_slip *out)
 	                                            p->shaft_eccentricity, 1, mu, 0, NULL);
 	out->face_inner =
 		(face + in_series(face, shaft)) * weighed(s, s->outlet_pressure, s->case_pressure);
+	if (shaft > 0)
+		keep(&out->greatest_reynolds,
+		     vane_slot_annulus_reynolds(in_series(face, shaft) *
+		                                        (s->outlet_pressure - s->case_pressure),
+		                                2 * p->shaft_radius, c->kinematic, NULL));
 	judge(c, out, face * (s->outlet_pressure - s->case_pressure), turn * p->plate_bore,
 	      c->gap.face, p->groove_inner - p->plate_bore);
 }
@@ -136,6 +146,10 @@ static void land(const slip_case *c, vane_slip *out, double radius, double share
 		out->tip += LOBES * share *
 		            vane_slot_tip_flow(width, p->tip_film, curve, half, c->drop, s->viscosity, 0,
 		                               NULL);
+		keep(&out->greatest_reynolds,
+		     vane_slot_tip_reynolds(vane_slot_tip_flow(width, p->tip_film, curve, half, c->drop,
+		                                               s->viscosity, 0, NULL),
+		                            width, c->kinematic, NULL));
 		out->tip_drag += sign * LOBES *
 		                 vane_slot_tip_flow(width, p->tip_film, curve, half, 0, s->viscosity,
 		                                    omega * radius, NULL);
@@ -256,8 +270,9 @@ int32_t vane_slip_run(const vane_parts *parts, const vane_slip_state *state, van
 	slip.total = slip.face_inner + slip.face_outer + slip.face_edge + slip.vane_end +
 	             slip.vane_end_root + slip.tip + slip.slot + slip.tip_drag + slip.vane_end_drag;
 	slip.caution = cautions(&c, &slip);
-	if (!isfinite(slip.total)) {
-		vn_result(slip.total, error);
+	if (!isfinite(slip.total) || !isfinite(slip.greatest_reynolds) ||
+	    !isfinite(slip.greatest_inertia) || !isfinite(slip.greatest_graetz)) {
+		vn_result(INFINITY, error);
 		return VANE_OUT_OF_RANGE;
 	}
 	*out = slip;

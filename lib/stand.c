@@ -519,6 +519,9 @@ int32_t vane_stand_slip_fit(const vane_reading *reading, int64_t readings, const
                             vane_error *error)
 {
 	vn_begin(error);
+	if (covariance)
+		for (int i = 0; i < TERMS * TERMS; i++)
+			covariance[i] = NAN;
 	if (!vn_pointer(out, "out", error))
 		return VANE_INVALID_ARGUMENT;
 	slip_nothing(out, covariance);

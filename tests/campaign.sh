@@ -52,13 +52,24 @@ for compiler in gcc clang; do
   fi
 done
 
-# Without Check's fork, so that valgrind sees the tests themselves and a leak
-# is not hidden in a child.
+# Only the test programs themselves: of a script, valgrind would watch the
+# shell. Without Check's fork, so that a leak is not hidden in a child.
 echo '== valgrind'
 CK_FORK=no
 export CK_FORK
-count_tests build-gcc -t 20 --no-suite docs \
-  --wrap='valgrind -q --error-exitcode=1 --leak-check=full --errors-for-leak-kinds=definite'
+watch='valgrind -q --error-exitcode=1 --leak-check=full --errors-for-leak-kinds=definite'
+programs=
+for source in tests/test_*.c; do
+  topic=${source#tests/test_}
+  programs="$programs ${topic%.c}"
+done
+# shellcheck disable=SC2086
+count_tests build-gcc -t 20 --wrap="$watch" $programs
+for job in healthy worn; do
+  # shellcheck disable=SC2086
+  count_command "$job rebuild sheet" $watch build-gcc/examples/rebuild/rebuild \
+    "examples/rebuild/$job.json" "examples/rebuild/$job.csv" "build-gcc/$job.html"
+done
 
 closing
 [ "$failed" -eq 0 ]

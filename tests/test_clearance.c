@@ -239,7 +239,7 @@ START_TEST(rejections)
 {
 	vane_error e;
 	CHECK_REJECTS(vane_clearance_probability(NAN, 1, 0, 1, &e), e, "gap");
-	CHECK_REJECTS(vane_clearance_probability(0, 0, 0, 1, &e), e, "uncertainty");
+	CHECK_REJECTS(vane_clearance_probability(0, -1e-9, 0, 1, &e), e, "uncertainty");
 	CHECK_REJECTS(vane_clearance_probability(0, 1, -INFINITY, 1, &e), e, "low");
 	CHECK_REJECTS(vane_clearance_probability(0, 1, 1, 1, &e), e, "high");
 	CHECK_REJECTS(vane_clearance_thermal(0, 1, 0, 0, 0, 0, &e), e, "outer");
@@ -301,18 +301,28 @@ START_TEST(rejections)
 	                 VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(e.name, "limits.ring_vane_high");
 	ck_assert(isnan(d.ring_rotor.total) && d.ring == 0 && d.ring_rotor_verdict == 0);
-	/* A clearance known without doubt is a claim, not a measurement. */
+}
+END_TEST
+
+/* One instrument whose only doubt is its own error: the doubt cancels, and a gap is in or out. */
+START_TEST(no_doubt_decides)
+{
+	vane_width_limits limits;
+	vane_decision d;
+	double p;
+	int32_t verdict;
 	vane_width_limits_default(&limits);
 	const vane_width perfect = {1, 1e-6, 1e-6, 0, 1, 1};
 	ck_assert_int_eq(vane_clearance_decide(&perfect, &perfect, &perfect, 1, &limits, &d, NULL),
-	                 VANE_INVALID_ARGUMENT);
-	ck_assert_int_eq(vane_clearance_decide(&perfect, &perfect, &perfect, 1, &limits, &d, &e),
-	                 VANE_INVALID_ARGUMENT);
-	ck_assert_str_eq(e.name, "ring_rotor.uncertainty");
-	ck_assert(isnan(d.ring_rotor.total) && d.ring == 0);
+	                 VANE_OK);
+	ck_assert(d.ring_rotor.uncertainty == 0 && d.ring_rotor_probability == 1);
+	ck_assert_int_eq(d.ring_rotor_verdict, VANE_VERDICT_CONFORMS);
+	ck_assert_int_eq(vane_clearance_verdict(3, 0, 1, 2, 1.645, &verdict, &p, NULL), VANE_OK);
+	ck_assert(p == 0);
+	ck_assert_int_eq(verdict, VANE_VERDICT_FAILS);
 }
 END_TEST
 
 SUITE("clearance", micrometer_values, thermal_values, probability_values,
       probability_without_cancellation, guard_band, several_readings,
-      correlation_without_cancellation, decisions, rejections)
+      correlation_without_cancellation, decisions, rejections, no_doubt_decides)

@@ -190,9 +190,10 @@ START_TEST(limits)
 	p.tip_radius = 1.5e-3;
 	vane_displacement_run(&p, &b, NULL);
 	CHECK_NEAR(b.greatest - b.least, a.greatest - a.least, 1e-12);
-	p.ring.small_dwell = 10 * DEGREE;
-	p.ring.large_dwell = 58 * DEGREE;
-	vane_displacement_run(&p, &b, NULL);
+	p.ring.small_dwell = 32 * DEGREE;
+	p.ring.large_dwell = 36 * DEGREE;
+	/* Longer than the pitch of 30 degrees, shorter than the small land of 33. */
+	ck_assert_int_eq(vane_displacement_run(&p, &b, NULL), VANE_OK);
 	ck_assert_int_eq(b.caution & VANE_CAUTION_SHORT_DWELL, VANE_CAUTION_SHORT_DWELL);
 }
 END_TEST
@@ -212,6 +213,7 @@ START_TEST(rejects)
 	CHECK_REJECTS(vane_displacement_eccentric_roots(-1, 1, 1, 8, &e), e, "eccentricity");
 	CHECK_REJECTS(vane_displacement_textbook(0, 1, 1, 1, &e), e, "ring_diameter");
 	CHECK_REJECTS(vane_displacement_textbook(1, INFINITY, 1, 1, &e), e, "rotor_diameter");
+	CHECK_REJECTS(vane_displacement_roots_outlet(0.033, 0.0286, 0.024, 0.0018, 500, &e), e, "vanes");
 	const vane_parts p = worked_pump();
 	double v = 1, r = 1;
 	ck_assert_int_eq(vane_displacement_chamber(&p, NAN, &v, &r, &e), VANE_INVALID_ARGUMENT);
@@ -223,6 +225,38 @@ START_TEST(rejects)
 }
 END_TEST
 
+/* A steep law and a wide tip: no ring is parallel to that path. */
+START_TEST(undercut_is_refused)
+{
+	vane_parts p = worked_pump();
+	p.ring.law = VANE_RING_POLYNOMIAL_4567;
+	p.ring.rise = 8 * DEGREE;
+	p.ring.small_dwell = 82 * DEGREE;
+	vane_displacement d;
+	vane_tip_contact c;
+	vane_error e;
+	ck_assert_int_eq(vane_displacement_run(&p, &d, &e), VANE_NO_SOLUTION);
+	ck_assert_str_eq(e.name, "parts.tip_radius");
+	ck_assert(isnan(d.selected) && d.roots == 0);
+	ck_assert_int_eq(vane_displacement_contact(&p, 42 * DEGREE, &c, &e), VANE_NO_SOLUTION);
+	ck_assert(isnan(c.ring_radius) && isnan(c.normal));
+}
+END_TEST
+
+START_TEST(outputs_are_nan_whatever_failed)
+{
+	const vane_parts p = worked_pump();
+	double rate = 1;
+	ck_assert_int_eq(vane_displacement_chamber(&p, 0, NULL, &rate, NULL), VANE_INVALID_ARGUMENT);
+	ck_assert(isnan(rate));
+	vane_ring ring = p.ring;
+	ck_assert_int_eq(vane_ring_turned(NULL, &ring, NULL), VANE_INVALID_ARGUMENT);
+	ck_assert(isnan(ring.large_radius) && ring.law == 0);
+	vane_parts_default(NULL);
+	vane_ring_default(NULL);
+}
+END_TEST
+
 SUITE("displacement", published, eccentric_check_values, worked_displacement, worked_chamber,
       rate_is_the_derivative_of_the_volume, volume_is_the_integral_of_the_rate,
-      worked_contact, limits, rejects)
+      worked_contact, limits, rejects, undercut_is_refused, outputs_are_nan_whatever_failed)

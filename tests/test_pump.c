@@ -155,6 +155,13 @@ START_TEST(rejects)
 	const vane_duty duty = worked_duty();
 	ck_assert_int_eq(vane_pump_run(&p, &bad, &duty, &r, &e), VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(e.name, "oil.bulk_modulus");
+	vane_duty furnace = duty;
+	furnace.temperature = 2e6;
+	vane_oil swelling = oil;
+	swelling.thermal_expansion = 7e-4;
+	ck_assert_int_eq(vane_pump_run(&p, &swelling, &furnace, &r, &e), VANE_OUT_OF_RANGE);
+	ck_assert_str_eq(e.name, "temperature");
+	vane_duty_default(NULL);
 	/* Every floating-point output is NaN, every integer 0. */
 	const double *field = (const double *)&r;
 	const size_t doubles = offsetof(vane_performance, slip) / sizeof(double);

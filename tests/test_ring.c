@@ -192,6 +192,14 @@ START_TEST(rejects)
 			ck_assert(isnan(p.radius) && isnan(p.slope) && isnan(p.second) && isnan(p.third));
 		}
 	vane_ring bad = good;
+	bad.phase = 1e15;
+	ck_assert_int_eq(vane_ring_at(&bad, 0, &p, &error), VANE_INVALID_ARGUMENT);
+	ck_assert_str_eq(error.name, "ring.phase");
+	bad = good;
+	bad.reserved = 7;
+	ck_assert_int_eq(vane_ring_at(&bad, 0, &p, &error), VANE_INVALID_ARGUMENT);
+	ck_assert_str_eq(error.name, "ring.reserved");
+	bad = good;
 	bad.law = 6;
 	ck_assert_int_eq(vane_ring_at(&bad, 0, &p, &error), VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(error.name, "ring.law");

@@ -141,6 +141,23 @@ START_TEST(the_zero_of_the_angles_is_free)
 }
 END_TEST
 
+START_TEST(cautions)
+{
+	vane_parts p = worked_pump();
+	const vane_slip_state state = worked_state();
+	p.tip_film = 150e-6;
+	const vane_slip lifted = run(&p, &state);
+	ck_assert(lifted.greatest_reynolds > 2000);
+	ck_assert(lifted.caution & VANE_CAUTION_NOT_LAMINAR);
+	p = worked_pump();
+	p.outlet_open = 90 * DEGREE;
+	ck_assert(run(&p, &state).caution & VANE_CAUTION_CROSS_PORT);
+	p = worked_pump();
+	p.rotor_width = 23.5e-3;
+	ck_assert(run(&p, &state).caution & VANE_CAUTION_INERTIA);
+}
+END_TEST
+
 START_TEST(rejects)
 {
 #define FIELD(name, value) {offsetof(vane_slip_state, name), "state." #name, value}
@@ -178,4 +195,4 @@ END_TEST
 
 SUITE("slip", worked_paths, worked_sensitivities, scaling, closed_gaps_do_not_leak,
       roots_with_the_zone_spare_the_root_paths,
-      the_zero_of_the_angles_is_free, rejects)
+      the_zero_of_the_angles_is_free, cautions, rejects)

@@ -208,6 +208,9 @@ static int in_unit(const struct place *place, const json_t *value, const char *u
 			       "has the wrong unit \"%.40s\"; it takes one of: %s", unit, units);
 		return at_fault(place, what);
 	}
+	/* The range that the stand's readings have to keep as well. */
+	if (place->field->quantity == TEMPERATURE && !(*out >= 223.15 && *out <= 423.15))
+		return at_fault(place, "must be between -50 and 150 degC");
 	if (!isfinite(*out) || (place->field->bound == POSITIVE && *out <= 0.0))
 		return at_fault(place, "is out of range");
 	return 0;

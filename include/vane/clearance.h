@@ -145,7 +145,7 @@ VANE_API int32_t vane_clearance_between(const vane_width *outer, const vane_widt
  * @source  JCGM 106:2012, 7.4.
  *
  * @param[in] gap          Measured clearance [m; any].
- * @param[in] uncertainty  Its standard uncertainty [m; > 0].
+ * @param[in] uncertainty  Its standard uncertainty [m; >= 0].
  * @param[in] low          Lower limit [m; any].
  * @param[in] high         Upper limit [m; > low].
  * @param[out] error       What went wrong, or NULL.
@@ -168,7 +168,7 @@ VANE_API double vane_clearance_probability(double gap, double uncertainty, doubl
  * @source  ISO 14253-1:2017 (k = 1.645) and 1998/2013 (k = 2), from memory.
  *
  * @param[in] gap           Measured clearance [m; any].
- * @param[in] uncertainty   Its standard uncertainty [m; > 0].
+ * @param[in] uncertainty   Its standard uncertainty [m; >= 0].
  * @param[in] low           Lower limit [m; any].
  * @param[in] high          Upper limit [m; > low].
  * @param[in] coverage      Guard band k in standard uncertainties [1; >= 0].
