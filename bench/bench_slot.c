@@ -56,8 +56,8 @@ int main(void)
 	double library_sum, hand_sum;
 	const double library = nanoseconds(by_library, &library_sum);
 	const double hand = nanoseconds(by_hand, &hand_sum);
-	printf("vane_slot_flow  %6.2f ns\nby hand         %6.2f ns\nratio           %6.2f\n", library,
-	       hand, library / hand);
+	printf("vane_slot_flow  %6.2f ns\nby hand         %6.2f ns\nratio           %6.2f\n",
+	       library, hand, library / hand);
 	const double difference = library_sum - hand_sum;
 	return !(difference < 1e-9 * hand_sum && -difference < 1e-9 * hand_sum);
 }

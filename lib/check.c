@@ -23,7 +23,7 @@ static const char *number(char text[NUMBER], double x)
 }
 
 static bool reject(double x, const char *name, const char *unit, const char *range,
-                   vane_error *error)
+		   vane_error *error)
 {
 	if (!error)
 		return false;
@@ -33,16 +33,16 @@ static bool reject(double x, const char *name, const char *unit, const char *ran
 	error->code = VANE_INVALID_ARGUMENT;
 	snprintf(error->name, sizeof error->name, "%s", name);
 	snprintf(error->text, sizeof error->text, "%s must be %s; it is %s%s%s.", name, range,
-	         number(got, x), *unit ? " " : "", unit);
+		 number(got, x), *unit ? " " : "", unit);
 	return false;
 }
 
 static bool reject_limit(double x, const char *relation, double limit, const char *name,
-                         const char *unit, vane_error *error)
+			 const char *unit, vane_error *error)
 {
 	char range[80], text[NUMBER];
 	snprintf(range, sizeof range, "finite and %s %s%s%s", relation, number(text, limit),
-	         *unit ? " " : "", unit);
+		 *unit ? " " : "", unit);
 	return reject(x, name, unit, range, error);
 }
 
@@ -64,7 +64,8 @@ bool vn_finite(double x, const char *name, const char *unit, vane_error *error)
 
 bool vn_above(double x, double limit, const char *name, const char *unit, vane_error *error)
 {
-	return (x > limit && isfinite(x)) || reject_limit(x, "greater than", limit, name, unit, error);
+	return (x > limit && isfinite(x)) ||
+	       reject_limit(x, "greater than", limit, name, unit, error);
 }
 
 bool vn_least(double x, double limit, const char *name, const char *unit, vane_error *error)
@@ -73,13 +74,13 @@ bool vn_least(double x, double limit, const char *name, const char *unit, vane_e
 }
 
 bool vn_between(double x, double low, double high, const char *name, const char *unit,
-                vane_error *error)
+		vane_error *error)
 {
 	if (x >= low && x <= high)
 		return true;
 	char range[80], from[NUMBER], to[NUMBER];
 	snprintf(range, sizeof range, "between %s and %s%s%s", number(from, low), number(to, high),
-	         *unit ? " " : "", unit);
+		 *unit ? " " : "", unit);
 	return reject(x, name, unit, range, error);
 }
 
@@ -114,8 +115,9 @@ double vn_result(double x, vane_error *error)
 	if (isfinite(x))
 		return x;
 	vn_fail(VANE_OUT_OF_RANGE, "result", x,
-	        "The parameters are admissible one by one, but the result is too large for a double.",
-	        error);
+		"The parameters are admissible one by one, but the result is too large for a "
+		"double.",
+		error);
 	return NAN;
 }
 
@@ -133,9 +135,9 @@ void vn_within(const char *record, vane_error *error)
 	memcpy(plain, error->name, sizeof plain);
 	memcpy(sentence, error->text, sizeof sentence);
 	snprintf(error->name, sizeof error->name, "%s.%.*s", record,
-	         (int)(sizeof plain - strlen(record) - 2), plain);
+		 (int)(sizeof plain - strlen(record) - 2), plain);
 	/* The sentence begins with the name only where a check wrote it. */
 	if (strncmp(sentence, plain, strlen(plain)) == 0)
 		snprintf(error->text, sizeof error->text, "%s.%.*s", record,
-		         (int)(sizeof sentence - strlen(record) - 2), sentence);
+			 (int)(sizeof sentence - strlen(record) - 2), sentence);
 }

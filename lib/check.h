@@ -24,7 +24,7 @@ bool vn_least(double x, double limit, const char *name, const char *unit, vane_e
 
 /* low <= x <= high. */
 bool vn_between(double x, double low, double high, const char *name, const char *unit,
-                vane_error *error);
+		vane_error *error);
 
 /* low <= n <= high. */
 bool vn_count(int64_t n, int64_t low, int64_t high, const char *name, vane_error *error);

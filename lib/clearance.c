@@ -83,8 +83,7 @@ static void summarise(const double *reading, int64_t readings, vane_width *out)
 }
 
 int32_t vane_clearance_width(const double *reading, int64_t readings,
-                             const vane_instrument *instrument, vane_width *out,
-                             vane_error *error)
+			     const vane_instrument *instrument, vane_width *out, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -102,7 +101,7 @@ int32_t vane_clearance_width(const double *reading, int64_t readings,
 	const double thermal = width.mean * instrument->expansion * instrument->temperature_range;
 	width.systematic = instrument->error_limit / sqrt(3);
 	width.uncertainty = hypot(hypot(random, width.systematic),
-	                          hypot(instrument->resolution / sqrt(12), thermal / sqrt(3)));
+				  hypot(instrument->resolution / sqrt(12), thermal / sqrt(3)));
 	if (!isfinite(vn_result(width.uncertainty + width.mean, error)))
 		return VANE_OUT_OF_RANGE;
 	/* hypot may round below its larger argument's exact value. */
@@ -112,7 +111,7 @@ int32_t vane_clearance_width(const double *reading, int64_t readings,
 }
 
 static void between(const vane_width *outer, const vane_width *inner, int32_t same_instrument,
-                    vane_gap *out)
+		    vane_gap *out)
 {
 	const double so = same_instrument ? outer->systematic : 0;
 	const double si = same_instrument ? inner->systematic : 0;
@@ -127,7 +126,7 @@ static void between(const vane_width *outer, const vane_width *inner, int32_t sa
 }
 
 int32_t vane_clearance_between(const vane_width *outer, const vane_width *inner,
-                               int32_t same_instrument, vane_gap *out, vane_error *error)
+			       int32_t same_instrument, vane_gap *out, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -150,9 +149,9 @@ int32_t vane_clearance_between(const vane_width *outer, const vane_width *inner,
 static double narrow_mass(double m, double h)
 {
 	static const double node[4] = {0.18343464249564980494, 0.52553240991632898582,
-	                               0.79666647741362673959, 0.96028985649753623168};
+				       0.79666647741362673959, 0.96028985649753623168};
 	static const double weight[4] = {0.36268378337836198297, 0.31370664587788728734,
-	                                 0.22238103445337447054, 0.10122853629037625915};
+					 0.22238103445337447054, 0.10122853629037625915};
 	double sum = 0;
 	for (int i = 0; i < 4; i++) {
 		const double t = h * node[i];
@@ -188,7 +187,7 @@ static bool limits_ok(double gap, double uncertainty, double low, double high, v
 }
 
 double vane_clearance_probability(double gap, double uncertainty, double low, double high,
-                                  vane_error *error)
+				  vane_error *error)
 {
 	vn_begin(error);
 	if (!limits_ok(gap, uncertainty, low, high, error))
@@ -196,8 +195,7 @@ double vane_clearance_probability(double gap, double uncertainty, double low, do
 	return vn_result(probability_within(gap, uncertainty, low, high), error);
 }
 
-static int32_t verdict_of(double gap, double uncertainty, double low, double high,
-                          double coverage)
+static int32_t verdict_of(double gap, double uncertainty, double low, double high, double coverage)
 {
 	const double guard = coverage * uncertainty;
 	if (gap < low - guard || gap > high + guard)
@@ -208,8 +206,8 @@ static int32_t verdict_of(double gap, double uncertainty, double low, double hig
 }
 
 int32_t vane_clearance_verdict(double gap, double uncertainty, double low, double high,
-                               double coverage, int32_t *verdict, double *probability,
-                               vane_error *error)
+			       double coverage, int32_t *verdict, double *probability,
+			       vane_error *error)
 {
 	vn_begin(error);
 	if (verdict)
@@ -230,8 +228,8 @@ int32_t vane_clearance_verdict(double gap, double uncertainty, double low, doubl
 }
 
 double vane_clearance_thermal(double outer, double inner, double outer_expansion,
-                              double inner_expansion, double outer_rise, double inner_rise,
-                              vane_error *error)
+			      double inner_expansion, double outer_rise, double inner_rise,
+			      vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(outer, 0, "outer", "m", error) || !vn_above(inner, 0, "inner", "m", error) ||
@@ -248,14 +246,16 @@ double vane_clearance_thermal(double outer, double inner, double outer_expansion
 void vane_width_limits_default(vane_width_limits *limits)
 {
 	if (limits)
-		*limits = (vane_width_limits){
-			.ring_rotor_high = half_thou, .ring_vane_high = half_thou, .coverage = 1.645};
+		*limits = (vane_width_limits){.ring_rotor_high = half_thou,
+					      .ring_vane_high = half_thou,
+					      .coverage = 1.645};
 }
 
 static bool width_limits_ok(const vane_width_limits *limits, vane_error *error)
 {
 	if (vn_finite(limits->ring_rotor_low, "ring_rotor_low", "m", error) &&
-	    vn_above(limits->ring_rotor_high, limits->ring_rotor_low, "ring_rotor_high", "m", error) &&
+	    vn_above(limits->ring_rotor_high, limits->ring_rotor_low, "ring_rotor_high", "m",
+		     error) &&
 	    vn_finite(limits->ring_vane_low, "ring_vane_low", "m", error) &&
 	    vn_above(limits->ring_vane_high, limits->ring_vane_low, "ring_vane_high", "m", error) &&
 	    vn_least(limits->ring_least, 0, "ring_least", "m", error) &&
@@ -273,27 +273,27 @@ static bool worn_out(const vane_width *width, double least, double coverage)
 }
 
 static void decide(const vane_width *ring, const vane_width *rotor, const vane_width *vane,
-                   const vane_width_limits *limits, vane_decision *out)
+		   const vane_width_limits *limits, vane_decision *out)
 {
 	const bool rotor_fits = out->ring_rotor_verdict == VANE_VERDICT_CONFORMS;
 	const bool vane_fits = out->ring_vane_verdict == VANE_VERDICT_CONFORMS;
 	const bool ring_stays = !worn_out(ring, limits->ring_least, limits->coverage);
 
-	out->ring = !ring_stays              ? VANE_ACTION_REPLACE
-	            : rotor_fits || vane_fits ? VANE_ACTION_REUSE
-	                                      : VANE_ACTION_MATCH;
+	out->ring = !ring_stays               ? VANE_ACTION_REPLACE
+		    : rotor_fits || vane_fits ? VANE_ACTION_REUSE
+					      : VANE_ACTION_MATCH;
 	out->rotor = worn_out(rotor, limits->rotor_least, limits->coverage) ? VANE_ACTION_REPLACE
-	             : ring_stays && rotor_fits                             ? VANE_ACTION_REUSE
-	                                                                    : VANE_ACTION_MATCH;
+		     : ring_stays && rotor_fits                             ? VANE_ACTION_REUSE
+									    : VANE_ACTION_MATCH;
 	out->vane = worn_out(vane, limits->vane_least, limits->coverage) ? VANE_ACTION_REPLACE
-	            : ring_stays && vane_fits                            ? VANE_ACTION_REUSE
-	                                                                 : VANE_ACTION_MATCH;
+		    : ring_stays && vane_fits                            ? VANE_ACTION_REUSE
+									 : VANE_ACTION_MATCH;
 }
 
 int32_t vane_clearance_decide(const vane_width *ring, const vane_width *rotor,
-                              const vane_width *vane, int32_t same_instrument,
-                              const vane_width_limits *limits, vane_decision *out,
-                              vane_error *error)
+			      const vane_width *vane, int32_t same_instrument,
+			      const vane_width_limits *limits, vane_decision *out,
+			      vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -315,16 +315,16 @@ int32_t vane_clearance_decide(const vane_width *ring, const vane_width *rotor,
 	between(ring, rotor, same_instrument, &result.ring_rotor);
 	between(ring, vane, same_instrument, &result.ring_vane);
 	if (vane_clearance_verdict(result.ring_rotor.total, result.ring_rotor.uncertainty,
-	                           limits->ring_rotor_low, limits->ring_rotor_high,
-	                           limits->coverage, &result.ring_rotor_verdict,
-	                           &result.ring_rotor_probability, why) != VANE_OK) {
+				   limits->ring_rotor_low, limits->ring_rotor_high,
+				   limits->coverage, &result.ring_rotor_verdict,
+				   &result.ring_rotor_probability, why) != VANE_OK) {
 		vn_within("ring_rotor", why);
 		return failure(why);
 	}
 	if (vane_clearance_verdict(result.ring_vane.total, result.ring_vane.uncertainty,
-	                           limits->ring_vane_low, limits->ring_vane_high, limits->coverage,
-	                           &result.ring_vane_verdict, &result.ring_vane_probability,
-	                           why) != VANE_OK) {
+				   limits->ring_vane_low, limits->ring_vane_high, limits->coverage,
+				   &result.ring_vane_verdict, &result.ring_vane_probability,
+				   why) != VANE_OK) {
 		vn_within("ring_vane", why);
 		return failure(why);
 	}

@@ -10,19 +10,20 @@
 #define PI 3.14159265358979323846
 
 double vane_displacement_roots_zone(double large_radius, double small_radius, double width,
-                                    vane_error *error)
+				    vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(small_radius, 0, "small_radius", "m", error) ||
 	    !vn_above(large_radius, small_radius, "large_radius", "m", error) ||
 	    !vn_above(width, 0, "width", "m", error))
 		return NAN;
-	return vn_result(2 * PI * width * (large_radius - small_radius) * (large_radius + small_radius),
-	                 error);
+	return vn_result(2 * PI * width * (large_radius - small_radius) *
+				 (large_radius + small_radius),
+			 error);
 }
 
 double vane_displacement_roots_outlet(double large_radius, double small_radius, double width,
-                                      double vane_thickness, double vanes, vane_error *error)
+				      double vane_thickness, double vanes, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(small_radius, 0, "small_radius", "m", error) ||
@@ -34,14 +35,16 @@ double vane_displacement_roots_outlet(double large_radius, double small_radius, 
 	const double room = PI * (large_radius + small_radius) - vanes * vane_thickness;
 	if (!(room > 0)) {
 		vn_fail(VANE_INVALID_ARGUMENT, "vanes", vanes,
-		        "vanes times vane_thickness must be less than pi times the sum of the radii.", error);
+			"vanes times vane_thickness must be less than pi times the sum of the "
+			"radii.",
+			error);
 		return NAN;
 	}
 	return vn_result(2 * width * (large_radius - small_radius) * room, error);
 }
 
 double vane_displacement_eccentric(double ring_radius, double eccentricity, double width,
-                                   double vanes, vane_error *error)
+				   double vanes, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(ring_radius, 0, "ring_radius", "m", error) ||
@@ -49,7 +52,7 @@ double vane_displacement_eccentric(double ring_radius, double eccentricity, doub
 		return NAN;
 	if (!(eccentricity < ring_radius)) {
 		vn_fail(VANE_INVALID_ARGUMENT, "eccentricity", eccentricity,
-		        "eccentricity must be at least 0 m and less than ring_radius.", error);
+			"eccentricity must be at least 0 m and less than ring_radius.", error);
 		return NAN;
 	}
 	if (!vn_above(width, 0, "width", "m", error) || !vn_least(vanes, 2, "vanes", "", error))
@@ -57,12 +60,12 @@ double vane_displacement_eccentric(double ring_radius, double eccentricity, doub
 	const double u = eccentricity * sin(PI / vanes);
 	const double chord = sqrt((ring_radius - u) * (ring_radius + u));
 	return vn_result(2 * vanes * width *
-	                         (u * chord + ring_radius * ring_radius * asin(u / ring_radius)),
-	                 error);
+				 (u * chord + ring_radius * ring_radius * asin(u / ring_radius)),
+			 error);
 }
 
 double vane_displacement_eccentric_roots(double eccentricity, double width, double vane_thickness,
-                                         double vanes, vane_error *error)
+					 double vanes, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(eccentricity, 0, "eccentricity", "m", error) ||
@@ -74,7 +77,7 @@ double vane_displacement_eccentric_roots(double eccentricity, double width, doub
 }
 
 double vane_displacement_textbook(double ring_diameter, double rotor_diameter, double eccentricity,
-                                  double width, vane_error *error)
+				  double width, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(ring_diameter, 0, "ring_diameter", "m", error) ||
@@ -102,9 +105,10 @@ static bool undercut(const vane_parts *parts, double angle)
 static int32_t refuse_undercut(const vane_parts *parts, vane_error *error)
 {
 	vn_fail(VANE_NO_SOLUTION, "parts.tip_radius", parts->tip_radius,
-	        "parts.tip_radius is larger than the ring's law allows: no ring can touch such a tip all "
-	        "the way (undercut).",
-	        error);
+		"parts.tip_radius is larger than the ring's law allows: no ring can touch such a "
+		"tip all "
+		"the way (undercut).",
+		error);
 	return VANE_NO_SOLUTION;
 }
 
@@ -127,7 +131,7 @@ vane_tip_contact vn_contact(const vane_parts *parts, double angle)
 }
 
 int32_t vane_displacement_contact(const vane_parts *parts, double angle, vane_tip_contact *out,
-                                  vane_error *error)
+				  vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -156,7 +160,7 @@ static double half_vane(const vane_parts *parts, const vane_tip_contact *contact
 	const double flank_top = s + tip * cos(corner);
 	const double flank_foot = sqrt((parts->rotor_radius - half) * (parts->rotor_radius + half));
 	return (tip * tip * (corner - side * crown) + s * (half - side * contact->offset) +
-	        half * (flank_top - flank_foot)) /
+		half * (flank_top - flank_foot)) /
 	       2;
 }
 
@@ -171,12 +175,12 @@ static double swept(double angle, void *context)
 /* Area swept from the axis to the ring between the contacts of two vanes. The ring is parallel to
  * the tip centre's path s, so the area is that of s, plus a strip along it, plus its ends. */
 static double ring_sector(const vane_parts *parts, double from, double to,
-                          const vane_tip_contact *first, const vane_tip_contact *last)
+			  const vane_tip_contact *first, const vane_tip_contact *last)
 {
 	const vane_ring *ring = &parts->ring;
 	const double knots[] = {ring->small_dwell / 2, ring->rise / 2, ring->rise / 2,
-	                        ring->large_dwell, ring->fall / 2, ring->fall / 2,
-	                        ring->small_dwell / 2};
+				ring->large_dwell,     ring->fall / 2, ring->fall / 2,
+				ring->small_dwell / 2};
 	const double tip = parts->tip_radius;
 	double area = 0, low = ring->phase + PI * floor((from - ring->phase) / PI);
 	/* qk31 neither allocates nor fails; between knots the integrand is analytic. */
@@ -193,28 +197,30 @@ static double ring_sector(const vane_parts *parts, double from, double to,
 			low = high;
 		}
 	const double s_first = first->height - tip * cos(first->normal),
-	             s_last = last->height - tip * cos(last->normal);
+		     s_last = last->height - tip * cos(last->normal);
 	return area + tip * (s_first * sin(first->normal) - s_last * sin(last->normal)) / 2 +
 	       tip * tip * (to - from - last->normal + first->normal) / 2;
 }
 
 void vn_chamber(const vane_parts *parts, double angle, double *volume, double *rate)
 {
-	const double pitch = vn_parts_pitch(parts), from = angle - pitch / 2, to = angle + pitch / 2;
+	const double pitch = vn_parts_pitch(parts), from = angle - pitch / 2,
+		     to = angle + pitch / 2;
 	const vane_tip_contact trailing = vn_contact(parts, from), leading = vn_contact(parts, to);
 	const double width = parts->ring.width, rotor = parts->rotor_radius,
-	             half = parts->vane_thickness / 2;
+		     half = parts->vane_thickness / 2;
 	const double open = pitch - vn_parts_vane_angle(parts, rotor);
 	*volume = width * (ring_sector(parts, from, to, &trailing, &leading) -
-	                   half_vane(parts, &leading, -1) - half_vane(parts, &trailing, 1) -
-	                   rotor * rotor * open / 2);
-	*rate = width * ((leading.radius - trailing.radius) * (leading.radius + trailing.radius) / 2 -
-	                 vn_ring_point(&parts->ring, to).slope * (half + leading.offset) -
-	                 vn_ring_point(&parts->ring, from).slope * (half - trailing.offset));
+			   half_vane(parts, &leading, -1) - half_vane(parts, &trailing, 1) -
+			   rotor * rotor * open / 2);
+	*rate = width *
+		((leading.radius - trailing.radius) * (leading.radius + trailing.radius) / 2 -
+		 vn_ring_point(&parts->ring, to).slope * (half + leading.offset) -
+		 vn_ring_point(&parts->ring, from).slope * (half - trailing.offset));
 }
 
 int32_t vane_displacement_chamber(const vane_parts *parts, double angle, double *volume,
-                                  double *rate, vane_error *error)
+				  double *rate, vane_error *error)
 {
 	vn_begin(error);
 	if (volume)
@@ -253,16 +259,15 @@ int32_t vane_displacement_run(const vane_parts *parts, vane_displacement *out, v
 			return refuse_undercut(parts, error);
 	double rate;
 	vane_displacement d = {.roots = parts->roots};
-	d.roots_zone = vane_displacement_roots_zone(ring->large_radius, ring->small_radius, ring->width,
-	                                            NULL);
-	d.roots_outlet = vane_displacement_roots_outlet(ring->large_radius, ring->small_radius,
-	                                                ring->width, parts->vane_thickness,
-	                                                parts->vanes, NULL);
+	d.roots_zone = vane_displacement_roots_zone(ring->large_radius, ring->small_radius,
+						    ring->width, NULL);
+	d.roots_outlet =
+		vane_displacement_roots_outlet(ring->large_radius, ring->small_radius, ring->width,
+					       parts->vane_thickness, parts->vanes, NULL);
 	d.selected = parts->roots == VANE_ROOTS_ZONE ? d.roots_zone : d.roots_outlet;
 	vn_chamber(parts, ring->phase, &d.least, &rate);
-	vn_chamber(parts,
-	           ring->phase + (ring->small_dwell + ring->large_dwell) / 2 + ring->rise,
-	           &d.greatest, &rate);
+	vn_chamber(parts, ring->phase + (ring->small_dwell + ring->large_dwell) / 2 + ring->rise,
+		   &d.greatest, &rate);
 	const double pitch = vn_parts_pitch(parts);
 	if (ring->small_dwell < fmax(pitch, vn_parts_small_land(parts)) ||
 	    ring->large_dwell < fmax(pitch, vn_parts_large_land(parts)))

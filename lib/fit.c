@@ -20,7 +20,7 @@ static int32_t refuse(int32_t code, const char *text, vane_error *error)
 }
 
 static bool data_ok(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-                    vane_error *error)
+		    vane_error *error)
 {
 	for (int64_t i = 0; i < n; i++) {
 		bool ok = vn_finite(y[i], "y", "", error);
@@ -39,7 +39,7 @@ static bool data_ok(const double *x, const double *y, const double *weight, int6
 /* Columns of length 1, so that neither the rank nor the condition number
  * depends on the units of the coefficients. */
 static bool load(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-                 working *w)
+		 working *w)
 {
 	for (int64_t i = 0; i < n; i++) {
 		const double root = weight ? sqrt(weight[i]) : 1;
@@ -120,7 +120,7 @@ static void solve(working *w, int32_t p, double tolerance, vn_fit *out)
 /* From the residuals themselves: the sum left over by the reduction would lose
  * the digits that small residuals need. */
 static bool finish(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-                   const working *w, vn_fit *out)
+		   const working *w, vn_fit *out)
 {
 	double sum = 0;
 	for (int64_t i = 0; i < n; i++) {
@@ -144,7 +144,7 @@ static bool finish(const double *x, const double *y, const double *weight, int64
 }
 
 static int32_t fit(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-                   double tolerance, working *w, vn_fit *out, vane_error *error)
+		   double tolerance, working *w, vn_fit *out, vane_error *error)
 {
 	static const char *const large = "The readings are too large or too unlike for a fit.";
 	if (!load(x, y, weight, n, p, w) || !triangle(w, n, p))
@@ -152,14 +152,15 @@ static int32_t fit(const double *x, const double *y, const double *weight, int64
 	solve(w, p, tolerance, out);
 	if (out->rank < p)
 		return refuse(VANE_NOT_IDENTIFIABLE,
-		              "The readings do not vary enough to tell the coefficients apart.", error);
+			      "The readings do not vary enough to tell the coefficients apart.",
+			      error);
 	if (!finish(x, y, weight, n, p, w, out))
 		return refuse(VANE_OUT_OF_RANGE, large, error);
 	return VANE_OK;
 }
 
 int32_t vn_fit_linear(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-                      double tolerance, vn_fit *out, vane_error *error)
+		      double tolerance, vn_fit *out, vane_error *error)
 {
 	*out = (vn_fit){.condition = NAN, .columns = p};
 	if (!vn_count(p, 1, VN_FIT_MOST, "columns", error) ||
@@ -170,7 +171,8 @@ int32_t vn_fit_linear(const double *x, const double *y, const double *weight, in
 		return refuse(VANE_NOT_IDENTIFIABLE, "Fewer readings than coefficients.", error);
 	double *memory = malloc((size_t)n * (size_t)(p + 1) * sizeof *memory);
 	if (!memory)
-		return refuse(VANE_NO_MEMORY, "Working memory for the fit could not be had.", error);
+		return refuse(VANE_NO_MEMORY, "Working memory for the fit could not be had.",
+			      error);
 	working w = {.matrix = memory, .right = memory + n * p};
 	const int32_t status = fit(x, y, weight, n, p, tolerance, &w, out, error);
 	free(memory);

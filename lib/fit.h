@@ -14,9 +14,10 @@ enum { VN_FIT_MOST = 6, VN_FIT_MOST_READINGS = 1000000 };
 
 typedef struct vn_fit {
 	double coefficient[VN_FIT_MOST];
-	double covariance[VN_FIT_MOST * VN_FIT_MOST]; /* Rows of `columns`, all 0 without freedom. */
-	double square_sum;                            /* Of the (weighted) residuals. */
-	double condition;                             /* Of the matrix with columns of length 1. */
+	double covariance[VN_FIT_MOST *
+			  VN_FIT_MOST]; /* Rows of `columns`, all 0 without freedom. */
+	double square_sum;              /* Of the (weighted) residuals. */
+	double condition;               /* Of the matrix with columns of length 1. */
 	int64_t freedom;
 	int32_t columns;
 	int32_t rank;
@@ -30,7 +31,7 @@ typedef struct vn_fit {
  * and rank then still tell), VANE_OUT_OF_RANGE, VANE_NO_MEMORY.
  */
 int32_t vn_fit_linear(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-                      double tolerance, vn_fit *out, vane_error *error);
+		      double tolerance, vn_fit *out, vane_error *error);
 
 /* Standard uncertainty of one coefficient. */
 double vn_fit_uncertainty(const vn_fit *fit, int32_t column);

@@ -16,31 +16,31 @@ void vane_joint_default(vane_joint *joint)
 	if (!joint)
 		return;
 	*joint = (vane_joint){
-	        .torque_scatter = 0.25,
-	        .thread_friction = 0.12,
-	        .bearing_friction = 0.12,
-	        .bolts = 4,
+		.torque_scatter = 0.25,
+		.thread_friction = 0.12,
+		.bearing_friction = 0.12,
+		.bolts = 4,
 	};
 }
 
 static void clear(vane_joint_result *out)
 {
 	*out = (vane_joint_result){
-	        .preload = NAN,
-	        .preload_low = NAN,
-	        .preload_high = NAN,
-	        .proof_load = NAN,
-	        .proof_fraction = NAN,
-	        .proof_fraction_low = NAN,
-	        .proof_fraction_high = NAN,
-	        .load = NAN,
-	        .load_factor = NAN,
-	        .clamp = NAN,
-	        .clamp_low = NAN,
-	        .bolt_load = NAN,
-	        .bolt_load_high = NAN,
-	        .separation_pressure = NAN,
-	        .separation_pressure_low = NAN,
+		.preload = NAN,
+		.preload_low = NAN,
+		.preload_high = NAN,
+		.proof_load = NAN,
+		.proof_fraction = NAN,
+		.proof_fraction_low = NAN,
+		.proof_fraction_high = NAN,
+		.load = NAN,
+		.load_factor = NAN,
+		.clamp = NAN,
+		.clamp_low = NAN,
+		.bolt_load = NAN,
+		.bolt_load_high = NAN,
+		.separation_pressure = NAN,
+		.separation_pressure_low = NAN,
 	};
 }
 
@@ -54,7 +54,7 @@ static bool is_tightened(const vane_joint *joint, vane_error *error)
 	       vn_least(joint->thread_friction, 0, "thread_friction", "", error) &&
 	       vn_least(joint->bearing_friction, 0, "bearing_friction", "", error) &&
 	       vn_between(joint->friction_scatter, 0, scatter_most, "friction_scatter", "",
-	                  error) &&
+			  error) &&
 	       vn_above(joint->bearing_diameter, 0, "bearing_diameter", "m", error) &&
 	       vn_least(joint->nut_factor, 0, "nut_factor", "", error) &&
 	       vn_above(joint->proof_stress, 0, "proof_stress", "Pa", error);
@@ -76,12 +76,12 @@ static double preload(const vane_joint *joint, double torque_ratio, double frict
 	const double torque = joint->torque * torque_ratio;
 	if (joint->nut_factor > 0)
 		return vane_thread_preload_nut_factor(torque, joint->nut_factor * friction_ratio,
-		                                      joint->diameter, NULL);
-	return vane_thread_preload(
-	        torque, joint->pitch,
-	        vane_thread_pitch_diameter(joint->diameter, joint->pitch, NULL),
-	        joint->thread_friction * friction_ratio, joint->bearing_friction * friction_ratio,
-	        joint->bearing_diameter, NULL);
+						      joint->diameter, NULL);
+	return vane_thread_preload(torque, joint->pitch,
+				   vane_thread_pitch_diameter(joint->diameter, joint->pitch, NULL),
+				   joint->thread_friction * friction_ratio,
+				   joint->bearing_friction * friction_ratio,
+				   joint->bearing_diameter, NULL);
 }
 
 static double positive(double x)
@@ -132,12 +132,12 @@ int32_t vane_joint_run(const vane_joint *joint, vane_joint_result *out, vane_err
 	const double off = joint->torque_scatter, slip = joint->friction_scatter;
 	const double area = pi * joint->pressure_radius * joint->pressure_radius;
 	vane_joint_result r = {
-	        .preload = preload(joint, 1, 1),
-	        .preload_low = preload(joint, 1 - off, 1 + slip),
-	        .preload_high = preload(joint, 1 + off, 1 - slip),
-	        .proof_load = joint->stress_area * joint->proof_stress,
-	        .load = (joint->pressure * area + joint->spring_force) / joint->bolts,
-	        .load_factor = 1 / (1 + joint->joint_stiffness / joint->bolt_stiffness),
+		.preload = preload(joint, 1, 1),
+		.preload_low = preload(joint, 1 - off, 1 + slip),
+		.preload_high = preload(joint, 1 + off, 1 - slip),
+		.proof_load = joint->stress_area * joint->proof_stress,
+		.load = (joint->pressure * area + joint->spring_force) / joint->bolts,
+		.load_factor = 1 / (1 + joint->joint_stiffness / joint->bolt_stiffness),
 	};
 	r.proof_fraction = r.preload / r.proof_load;
 	r.proof_fraction_low = r.preload_low / r.proof_load;

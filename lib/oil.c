@@ -25,7 +25,7 @@ static double inner_log(double viscosity)
 }
 
 static bool points_valid(double temperature_1, double viscosity_1, double temperature_2,
-                         double viscosity_2, vane_error *error)
+			 double viscosity_2, vane_error *error)
 {
 	if (!vn_above(temperature_1, 0, "temperature_1", "K", error) ||
 	    !vn_above(viscosity_1, THINNEST, "viscosity_1", "m2/s", error) ||
@@ -34,25 +34,25 @@ static bool points_valid(double temperature_1, double viscosity_1, double temper
 		return false;
 	if (temperature_1 == temperature_2)
 		return vn_fail(VANE_INVALID_ARGUMENT, "temperature_2", temperature_2,
-		               "temperature_2 must differ from temperature_1.", error);
+			       "temperature_2 must differ from temperature_1.", error);
 	if ((temperature_2 > temperature_1 && viscosity_2 > viscosity_1) ||
 	    (temperature_2 < temperature_1 && viscosity_2 < viscosity_1))
 		return vn_fail(VANE_INVALID_ARGUMENT, "viscosity_2", viscosity_2,
-		               "viscosity_2 must not make viscosity rise with temperature.", error);
+			       "viscosity_2 must not make viscosity rise with temperature.", error);
 	return true;
 }
 
 /* ln(nu + 0.7) at a temperature: linear in its own logarithm over ln T. */
 static double law(double temperature, double temperature_1, double viscosity_1,
-                  double temperature_2, double viscosity_2)
+		  double temperature_2, double viscosity_2)
 {
 	const double first = inner_log(viscosity_1), second = inner_log(viscosity_2);
 	return first * pow(second / first, log_ratio(temperature, temperature_1) /
-	                                       log_ratio(temperature_2, temperature_1));
+						   log_ratio(temperature_2, temperature_1));
 }
 
 double vane_oil_walther(double temperature, double temperature_1, double viscosity_1,
-                        double temperature_2, double viscosity_2, vane_error *error)
+			double temperature_2, double viscosity_2, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(temperature, 0, "temperature", "K", error) ||
@@ -63,7 +63,7 @@ double vane_oil_walther(double temperature, double temperature_1, double viscosi
 }
 
 double vane_oil_density(double temperature, double density, double reference_temperature,
-                        double thermal_expansion, vane_error *error)
+			double thermal_expansion, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(temperature, 0, "temperature", "K", error) ||
@@ -72,7 +72,7 @@ double vane_oil_density(double temperature, double density, double reference_tem
 	    !vn_least(thermal_expansion, 0, "thermal_expansion", "1/K", error))
 		return NAN;
 	return vn_result(density * exp(-thermal_expansion * (temperature - reference_temperature)),
-	                 error);
+			 error);
 }
 
 double vane_oil_dynamic_viscosity(double kinematic_viscosity, double density, vane_error *error)
@@ -85,7 +85,7 @@ double vane_oil_dynamic_viscosity(double kinematic_viscosity, double density, va
 }
 
 double vane_oil_barus(double viscosity, double pressure_viscosity, double pressure,
-                      vane_error *error)
+		      vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(viscosity, 0, "viscosity", "Pa.s", error) ||
@@ -96,7 +96,7 @@ double vane_oil_barus(double viscosity, double pressure_viscosity, double pressu
 }
 
 double vane_oil_barus_factor(double pressure_viscosity, double inlet_pressure,
-                             double outlet_pressure, vane_error *error)
+			     double outlet_pressure, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(pressure_viscosity, 0, "pressure_viscosity", "1/Pa", error) ||
@@ -113,10 +113,9 @@ double vane_oil_barus_factor(double pressure_viscosity, double inlet_pressure,
 static const struct {
 	double grade, midpoint;
 } grades[] = {
-	{2, 2.2},     {3, 3.2},     {5, 4.6},       {7, 6.8},       {10, 10},
-	{15, 15},     {22, 22},     {32, 32},       {46, 46},       {68, 68},
-	{100, 100},   {150, 150},   {220, 220},     {320, 320},     {460, 460},
-	{680, 680},   {1000, 1000}, {1500, 1500},   {2200, 2200},   {3200, 3200},
+	{2, 2.2},   {3, 3.2},   {5, 4.6},     {7, 6.8},     {10, 10},     {15, 15},     {22, 22},
+	{32, 32},   {46, 46},   {68, 68},     {100, 100},   {150, 150},   {220, 220},   {320, 320},
+	{460, 460}, {680, 680}, {1000, 1000}, {1500, 1500}, {2200, 2200}, {3200, 3200},
 };
 
 double vane_oil_grade_viscosity(double grade, vane_error *error)
@@ -126,9 +125,9 @@ double vane_oil_grade_viscosity(double grade, vane_error *error)
 		if (grades[i].grade == grade)
 			return grades[i].midpoint / 1e6;
 	vn_fail(VANE_INVALID_ARGUMENT, "grade", grade,
-	        "grade must be a number of ISO 3448: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68 and so on "
-	        "to 3200.",
-	        error);
+		"grade must be a number of ISO 3448: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68 and so on "
+		"to 3200.",
+		error);
 	return NAN;
 }
 
@@ -167,9 +166,10 @@ int32_t vane_oil_from_grade(double grade, double viscosity_index, vane_oil *oil,
 	const double viscosity_100 = vane_oil_viscosity_100(viscosity_40, viscosity_index, error);
 	if (error->code != VANE_OK) {
 		vn_fail(error->code, "viscosity_index", viscosity_index,
-		        "viscosity_index cannot be had at this grade: the oil would be thinner than "
-		        "2 mm2/s at 100 degC, or would not thin at all.",
-		        error);
+			"viscosity_index cannot be had at this grade: the oil would be thinner "
+			"than "
+			"2 mm2/s at 100 degC, or would not thin at all.",
+			error);
 		return error->code;
 	}
 	vane_oil_default(oil);
@@ -181,7 +181,7 @@ int32_t vane_oil_from_grade(double grade, double viscosity_index, vane_oil *oil,
 static bool oil_valid(const vane_oil *oil, vane_error *error)
 {
 	return points_valid(oil->temperature_1, oil->viscosity_1, oil->temperature_2,
-	                    oil->viscosity_2, error) &&
+			    oil->viscosity_2, error) &&
 	       vn_above(oil->density, 0, "density", "kg/m3", error) &&
 	       vn_above(oil->reference_temperature, 0, "reference_temperature", "K", error) &&
 	       vn_least(oil->thermal_expansion, 0, "thermal_expansion", "1/K", error) &&
@@ -191,7 +191,7 @@ static bool oil_valid(const vane_oil *oil, vane_error *error)
 }
 
 int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *state,
-                    vane_error *error)
+		    vane_error *error)
 {
 	vane_error own;
 	if (!error)
@@ -200,29 +200,29 @@ int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *sta
 	if (!vn_pointer(state, "state", error))
 		return error->code;
 	*state = (vane_oil_state){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN};
-	if (!vn_pointer(oil, "oil", error) ||
-	    !vn_above(temperature, 0, "temperature", "K", error))
+	if (!vn_pointer(oil, "oil", error) || !vn_above(temperature, 0, "temperature", "K", error))
 		return error->code;
 	if (!oil_valid(oil, error)) {
 		vn_within("oil", error);
 		return error->code;
 	}
 	const double w = law(temperature, oil->temperature_1, oil->viscosity_1, oil->temperature_2,
-	                     oil->viscosity_2);
+			     oil->viscosity_2);
 	const double kinematic = expm1(w) / 1e6 + THINNEST;
 	const double density = oil->density * exp(-oil->thermal_expansion *
-	                                          (temperature - oil->reference_temperature));
+						  (temperature - oil->reference_temperature));
 	const double bend = log(inner_log(oil->viscosity_1) / inner_log(oil->viscosity_2)) /
-	                    log_ratio(oil->temperature_2, oil->temperature_1);
-	const double slope = (1 + 0.7e-6 / kinematic) * w * bend / temperature +
-	                     oil->thermal_expansion;
+			    log_ratio(oil->temperature_2, oil->temperature_1);
+	const double slope =
+		(1 + 0.7e-6 / kinematic) * w * bend / temperature + oil->thermal_expansion;
 	if (!isfinite(vn_result(kinematic, error)) || !isfinite(vn_result(density, error)) ||
 	    !isfinite(vn_result(kinematic * density, error)) || !isfinite(vn_result(slope, error)))
 		return error->code;
 	if (!(density > 0) || !(kinematic * density > 0)) {
 		vn_fail(VANE_OUT_OF_RANGE, "temperature", temperature,
-		        "temperature is so far from oil.reference_temperature that no density is left, in K.",
-		        error);
+			"temperature is so far from oil.reference_temperature that no density is "
+			"left, in K.",
+			error);
 		return error->code;
 	}
 	*state = (vane_oil_state){

@@ -77,26 +77,31 @@ static bool assembly(const vane_parts *p, vane_error *e)
 		return false;
 	if (!(p->tip_radius < small))
 		return vn_fail(VANE_INVALID_ARGUMENT, "tip_radius", p->tip_radius,
-		               "tip_radius must be less than ring.small_radius, in m.", e);
+			       "tip_radius must be less than ring.small_radius, in m.", e);
 	if (p->tip_radius < p->vane_thickness / 2)
 		return vn_fail(VANE_INVALID_ARGUMENT, "tip_radius", p->tip_radius,
-		               "tip_radius must be at least half of vane_thickness, in m, to round the tip.",
-		               e);
+			       "tip_radius must be at least half of vane_thickness, in m, to round "
+			       "the tip.",
+			       e);
 	if (p->vanes % 2 != 0)
 		return vn_fail(VANE_INVALID_ARGUMENT, "vanes", p->vanes,
-		               "vanes must be even between 4 and 64.", e);
+			       "vanes must be even between 4 and 64.", e);
 	if (p->slot_width * p->vanes >= 2 * PI * p->groove_outer)
-		return vn_fail(VANE_INVALID_ARGUMENT, "slot_width", p->slot_width,
-		               "slot_width must leave metal between the slots at groove_outer, in m.", e);
+		return vn_fail(
+			VANE_INVALID_ARGUMENT, "slot_width", p->slot_width,
+			"slot_width must leave metal between the slots at groove_outer, in m.", e);
 	if (p->vane_height <= p->ring.large_radius - p->rotor_radius)
 		return vn_fail(VANE_INVALID_ARGUMENT, "vane_height", p->vane_height,
-		               "vane_height must exceed ring.large_radius less rotor_radius, in m: the vane "
-		               "would leave its slot.",
-		               e);
+			       "vane_height must exceed ring.large_radius less rotor_radius, in m: "
+			       "the vane "
+			       "would leave its slot.",
+			       e);
 	if (p->slot_width * p->vanes >= 2 * PI * (small - p->vane_height))
-		return vn_fail(VANE_INVALID_ARGUMENT, "vane_height", p->vane_height,
-		               "vane_height must leave metal between the slots at ring.small_radius less "
-		               "vane_height, in m.", e);
+		return vn_fail(
+			VANE_INVALID_ARGUMENT, "vane_height", p->vane_height,
+			"vane_height must leave metal between the slots at ring.small_radius less "
+			"vane_height, in m.",
+			e);
 	return true;
 }
 
@@ -109,8 +114,8 @@ bool vn_parts_check(const vane_parts *parts, vane_error *error)
 		vn_within("parts", error);
 		return false;
 	}
-	if (rotating_group(parts, error) && ports(parts, error) && shaft_and_friction(parts, error) &&
-	    assembly(parts, error))
+	if (rotating_group(parts, error) && ports(parts, error) &&
+	    shaft_and_friction(parts, error) && assembly(parts, error))
 		return true;
 	vn_within("parts", error);
 	return false;

@@ -1,7 +1,7 @@
+#include "vane/pump.h"
 #include "check.h"
 #include "parts.h"
 #include "vane/displacement.h"
-#include "vane/pump.h"
 #include "vane/tip.h"
 
 #include <math.h>
@@ -37,18 +37,19 @@ static bool check_duty(const vane_duty *d, vane_error *e)
 
 static vane_performance nothing(void)
 {
-	const vane_slip slip = {NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0};
+	const vane_slip slip = {NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN,
+				NAN, NAN, NAN, NAN, NAN, 0,   0};
 	const vane_torque torque = {NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN};
 	return (vane_performance){
-		NAN, NAN, NAN, NAN, slip, NAN, NAN, NAN, NAN, NAN, NAN,
-		NAN, torque, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0,
+		NAN,    NAN, NAN, NAN, slip, NAN, NAN, NAN, NAN, NAN, NAN, NAN,
+		torque, NAN, NAN, NAN, NAN,  NAN, NAN, NAN, NAN, 0,   0,
 	};
 }
 
 /* Oil that is carried past the lands is compressed on its way: a full chamber's worth on the
  * outlet basis, only what returns in the dead volume on the inlet basis. */
 static void compress(vane_performance *r, const vane_displacement *d, const vane_parts *parts,
-                     double dp, double speed, double bulk_modulus)
+		     double dp, double speed, double bulk_modulus)
 {
 	const double chambers = 2 * parts->vanes * speed, strain = dp / bulk_modulus;
 	r->compressibility_loss = -chambers * d->greatest * expm1(-strain);
@@ -68,7 +69,7 @@ static int32_t judge(const vane_performance *r)
 }
 
 int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_duty *duty,
-                      vane_performance *out, vane_error *error)
+		      vane_performance *out, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -97,7 +98,7 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 	if ((status = vane_displacement_run(parts, &displacement, error)) != VANE_OK ||
 	    (status = vane_slip_run(parts, &drive, &r.slip, error)) != VANE_OK ||
 	    (status = vane_shaft_run(parts, dp, duty->speed, state.viscosity, &r.torque, error)) !=
-	            VANE_OK ||
+		    VANE_OK ||
 	    (status = vane_tip_run(parts, dp, duty->speed, &vanes, error)) != VANE_OK)
 		return status;
 	r.displacement = displacement.selected;

@@ -19,7 +19,7 @@ static vane_ring_lift simple_harmonic(double u)
 {
 	const double s = sin(PI * u / 2), rate = sin(PI * u);
 	return (vane_ring_lift){s * s, PI / 2 * rate, PI * PI / 2 * cos(PI * u),
-	                        -PI * PI * PI / 2 * rate};
+				-PI * PI * PI / 2 * rate};
 }
 
 /* x - sin x without the cancellation at small x. */
@@ -41,8 +41,8 @@ static vane_ring_lift cycloidal(double u)
 	const double x = 2 * PI * u;
 	/* 1 - cos x = 2 sin^2(x/2) */
 	const double s = sin(PI * u);
-	const double lift = u <= 0.5 ? sine_defect(x) / (2 * PI)
-	                             : 1 - sine_defect(2 * PI * (1 - u)) / (2 * PI);
+	const double lift =
+		u <= 0.5 ? sine_defect(x) / (2 * PI) : 1 - sine_defect(2 * PI * (1 - u)) / (2 * PI);
 	return (vane_ring_lift){lift, 2 * s * s, 2 * PI * sin(x), 4 * PI * PI * cos(x)};
 }
 
@@ -50,14 +50,14 @@ static vane_ring_lift polynomial_345(double u)
 {
 	const double v = 1 - u;
 	return (vane_ring_lift){u * u * u * (10 + u * (-15 + 6 * u)), 30 * u * u * v * v,
-	                        60 * u * v * (v - u), 60 + 360 * u * (u - 1)};
+				60 * u * v * (v - u), 60 + 360 * u * (u - 1)};
 }
 
 static vane_ring_lift polynomial_4567(double u)
 {
 	const double v = 1 - u, uv = u * v, u2 = u * u;
 	return (vane_ring_lift){u2 * u2 * (35 + u * (-84 + u * (70 - 20 * u))), 140 * uv * uv * uv,
-	                        420 * uv * uv * (v - u), 840 * uv * (1 - 5 * uv)};
+				420 * uv * uv * (v - u), 840 * uv * (1 - 5 * uv)};
 }
 
 static vane_ring_lift lift(int32_t law, double u)
@@ -82,7 +82,8 @@ int32_t vane_ring_law_at(int32_t law, double fraction, vane_ring_lift *out, vane
 	if (!vn_pointer(out, "out", error))
 		return VANE_INVALID_ARGUMENT;
 	*out = (vane_ring_lift){NAN, NAN, NAN, NAN};
-	if (!vn_count(law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_POLYNOMIAL_4567, "law", error) ||
+	if (!vn_count(law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_POLYNOMIAL_4567, "law",
+		      error) ||
 	    !vn_between(fraction, 0, 1, "fraction", "", error))
 		return VANE_INVALID_ARGUMENT;
 	*out = lift(law, fraction);
@@ -116,14 +117,15 @@ bool vn_ring_check(const vane_ring *ring, vane_error *error)
 	    /* Farther from zero an angle loses the digits that resolve the lobe. */
 	    !vn_between(ring->phase, -2 * PI, 2 * PI, "phase", "rad", error) ||
 	    !vn_count(ring->law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_POLYNOMIAL_4567, "law",
-	              error) ||
+		      error) ||
 	    !vn_count(ring->reserved, 0, 0, "reserved", error))
 		return false;
 	const double sum = ring->small_dwell + ring->rise + ring->large_dwell + ring->fall;
 	if (!(fabs(sum - PI) <= tolerance))
-		return vn_fail(VANE_INVALID_ARGUMENT, "fall", sum,
-		               "fall must make small_dwell, rise, large_dwell and fall add up to pi rad.",
-		               error);
+		return vn_fail(
+			VANE_INVALID_ARGUMENT, "fall", sum,
+			"fall must make small_dwell, rise, large_dwell and fall add up to pi rad.",
+			error);
 	return true;
 }
 
@@ -134,7 +136,7 @@ vane_ring_point vn_ring_point(const vane_ring *ring, double angle)
 	if (x < 0)
 		x += PI;
 	const double rise = ring->small_dwell / 2, large = rise + ring->rise,
-	             fall = large + ring->large_dwell, end = fall + ring->fall;
+		     fall = large + ring->large_dwell, end = fall + ring->fall;
 	if (x <= rise || x >= end)
 		return (vane_ring_point){ring->small_radius, 0, 0, 0};
 	if (x >= large && x <= fall)

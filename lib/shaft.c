@@ -1,8 +1,8 @@
+#include "vane/shaft.h"
 #include "check.h"
 #include "parts.h"
 #include "ring.h"
 #include "vane/displacement.h"
-#include "vane/shaft.h"
 #include "vane/tip.h"
 
 #include <gsl/gsl_integration.h>
@@ -29,7 +29,7 @@ double vane_shaft_power(double torque, double speed, vane_error *error)
 
 /* Least rating of a rising list, each times unit, that is at least the power. */
 static double next_rating(const double *rating, int count, double unit, double power, double factor,
-                          vane_error *error)
+			  vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(power, 0, "power", "W", error) ||
@@ -39,8 +39,8 @@ static double next_rating(const double *rating, int count, double unit, double p
 		if (rating[i] * unit >= power * factor)
 			return rating[i] * unit;
 	vn_fail(VANE_NO_SOLUTION, "power", power,
-	        "power times service_factor exceeds the largest rated output of the list, in W.",
-	        error);
+		"power times service_factor exceeds the largest rated output of the list, in W.",
+		error);
 	return NAN;
 }
 
@@ -48,21 +48,21 @@ double vane_shaft_motor_iec(double power, double service_factor, vane_error *err
 {
 	/* IEC 60072-1, kW. */
 	static const double rating[] = {0.06, 0.09, 0.12, 0.18, 0.25, 0.37, 0.55, 0.75, 1.1,
-	                                1.5,  2.2,  3,    4,    5.5,  7.5,  11,   15,   18.5,
-	                                22,   30,   37,   45,   55,   75,   90,   110,  132,
-	                                150,  160,  185,  200,  220,  250};
-	return next_rating(rating, (int)(sizeof rating / sizeof *rating), 1000, power, service_factor,
-	                   error);
+					1.5,  2.2,  3,    4,    5.5,  7.5,  11,   15,   18.5,
+					22,   30,   37,   45,   55,   75,   90,   110,  132,
+					150,  160,  185,  200,  220,  250};
+	return next_rating(rating, (int)(sizeof rating / sizeof *rating), 1000, power,
+			   service_factor, error);
 }
 
 double vane_shaft_motor_nema(double power, double service_factor, vane_error *error)
 {
 	/* NEMA MG 1, hp of 550 ft.lbf/s. */
-	static const double rating[] = {0.5, 0.75, 1,  1.5, 2,  3,   5,   7.5, 10,  15,  20,  25,  30,
-	                                40,  50,   60, 75,  100, 125, 150, 200, 250, 300, 350, 400, 450,
-	                                500};
+	static const double rating[] = {0.5, 0.75, 1,   1.5, 2,   3,   5,   7.5, 10,
+					15,  20,   25,  30,  40,  50,  60,  75,  100,
+					125, 150,  200, 250, 300, 350, 400, 450, 500};
 	return next_rating(rating, (int)(sizeof rating / sizeof *rating),
-	                   550 * 0.3048 * 4.4482216152605, power, service_factor, error);
+			   550 * 0.3048 * 4.4482216152605, power, service_factor, error);
 }
 
 static double crown_cubed(double angle, void *context)
@@ -75,8 +75,8 @@ static double crown_cubed(double angle, void *context)
 static double mean_crown_cubed(const vane_ring *ring)
 {
 	gsl_function f = {crown_cubed, (void *)(uintptr_t)ring};
-	const double rise = ring->phase + ring->small_dwell / 2, fall = rise + ring->rise +
-	                                                                ring->large_dwell;
+	const double rise = ring->phase + ring->small_dwell / 2,
+		     fall = rise + ring->rise + ring->large_dwell;
 	const double low = ring->small_radius, high = ring->large_radius;
 	double sum = ring->small_dwell * low * low * low + ring->large_dwell * high * high * high;
 	/* Halves: the law of constant acceleration has a kink in the middle. */
@@ -84,7 +84,8 @@ static double mean_crown_cubed(const vane_ring *ring)
 	const double span[] = {ring->rise / 2, ring->rise / 2, ring->fall / 2, ring->fall / 2};
 	for (int i = 0; i < 4; i++) {
 		double part, estimate, size, spread;
-		gsl_integration_qk31(&f, start[i], start[i] + span[i], &part, &estimate, &size, &spread);
+		gsl_integration_qk31(&f, start[i], start[i] + span[i], &part, &estimate, &size,
+				     &spread);
 		sum += part;
 	}
 	return sum / PI;
@@ -99,24 +100,27 @@ static double fourth(double x)
 static bool films(const vane_parts *p, const vane_parts_gaps *gap, vane_error *error)
 {
 	if (!(gap->face > 0))
-		return vn_fail(VANE_NO_SOLUTION, "parts.rotor_width", p->rotor_width,
-		               "parts.rotor_width equals parts.ring.width: without a face clearance the "
-		               "torque has no limit.",
-		               error);
+		return vn_fail(
+			VANE_NO_SOLUTION, "parts.rotor_width", p->rotor_width,
+			"parts.rotor_width equals parts.ring.width: without a face clearance the "
+			"torque has no limit.",
+			error);
 	if (!(gap->end > 0))
-		return vn_fail(VANE_NO_SOLUTION, "parts.vane_width", p->vane_width,
-		               "parts.vane_width equals parts.ring.width: without an end clearance the "
-		               "torque has no limit.",
-		               error);
+		return vn_fail(
+			VANE_NO_SOLUTION, "parts.vane_width", p->vane_width,
+			"parts.vane_width equals parts.ring.width: without an end clearance the "
+			"torque has no limit.",
+			error);
 	if (!(p->shaft_gap > 0))
-		return vn_fail(VANE_NO_SOLUTION, "parts.shaft_gap", p->shaft_gap,
-		               "parts.shaft_gap is 0 m: without a gap the shaft's torque has no limit.",
-		               error);
+		return vn_fail(
+			VANE_NO_SOLUTION, "parts.shaft_gap", p->shaft_gap,
+			"parts.shaft_gap is 0 m: without a gap the shaft's torque has no limit.",
+			error);
 	return true;
 }
 
 int32_t vane_shaft_run(const vane_parts *parts, double dp, double speed, double viscosity,
-                       vane_torque *out, vane_error *error)
+		       vane_torque *out, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -138,7 +142,7 @@ int32_t vane_shaft_run(const vane_parts *parts, double dp, double speed, double 
 		return status;
 	const double omega = 2 * PI * speed, rotor = parts->rotor_radius;
 	const double ring_areas = fourth(parts->groove_inner) - fourth(parts->plate_bore) +
-	                          fourth(rotor) - fourth(parts->groove_outer);
+				  fourth(rotor) - fourth(parts->groove_outer);
 	const double eccentricity = parts->shaft_eccentricity;
 	vane_torque t = {
 		.ideal = dp * displacement.selected / (2 * PI),
@@ -146,11 +150,12 @@ int32_t vane_shaft_run(const vane_parts *parts, double dp, double speed, double 
 		.vane_slot = vanes.slot_torque,
 		/* Two faces, each mu omega pi r^4 / (2 h). */
 		.face = PI * viscosity * omega * ring_areas / gap.face,
-		.vane_end = 2 * parts->vanes * parts->vane_thickness * viscosity * omega / (3 * gap.end) *
-	                    (mean_crown_cubed(&parts->ring) - rotor * rotor * rotor),
-		.shaft_film = 2 * PI * viscosity * omega * parts->shaft_radius * parts->shaft_radius *
-	                      parts->shaft_radius * parts->shaft_length /
-	                      (parts->shaft_gap * sqrt((1 - eccentricity) * (1 + eccentricity))),
+		.vane_end = 2 * parts->vanes * parts->vane_thickness * viscosity * omega /
+			    (3 * gap.end) *
+			    (mean_crown_cubed(&parts->ring) - rotor * rotor * rotor),
+		.shaft_film = 2 * PI * viscosity * omega * parts->shaft_radius *
+			      parts->shaft_radius * parts->shaft_radius * parts->shaft_length /
+			      (parts->shaft_gap * sqrt((1 - eccentricity) * (1 + eccentricity))),
 		.seal = parts->seal_friction * PI * 2 * parts->shaft_radius * parts->shaft_radius,
 	};
 	t.loss = t.vane_tip + t.vane_slot + t.face + t.vane_end + t.shaft_film + t.seal;

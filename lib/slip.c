@@ -1,8 +1,8 @@
+#include "vane/slip.h"
 #include "check.h"
 #include "parts.h"
 #include "ring.h"
 #include "vane/oil.h"
-#include "vane/slip.h"
 #include "vane/slot.h"
 
 #include <gsl/gsl_integration.h>
@@ -53,15 +53,15 @@ static void keep(double *greatest, double x)
 
 /* Keeps the greatest numbers that judge a film: flow through a width of gap and length. */
 static void judge(const slip_case *c, vane_slip *out, double flow, double width, double gap,
-                  double length)
+		  double length)
 {
 	if (!(gap > 0))
 		return;
 	keep(&out->greatest_reynolds, vane_slot_reynolds(flow, width, c->kinematic, NULL));
 	keep(&out->greatest_inertia,
 	     vane_slot_inertia(flow, width, gap, length, c->kinematic, NULL));
-	keep(&out->greatest_graetz, vane_slot_graetz(fabs(flow), width, gap, length,
-	                                             c->state->thermal_diffusivity, NULL));
+	keep(&out->greatest_graetz,
+	     vane_slot_graetz(fabs(flow), width, gap, length, c->state->thermal_diffusivity, NULL));
 }
 
 static double in_series(double a, double b)
@@ -77,18 +77,19 @@ static void inner_face(const slip_case *c, vane_slip *out)
 	const double turn = p->roots == VANE_ROOTS_OUTLET ? 2 * PI : 2 * PI - c->inlet_angle;
 	const double mu = s->viscosity;
 	/* Per pascal, so that the two films in series do not depend on the pressure. */
-	const double face = c->faces / SIDES *
-	                    vane_slot_disc_flow(c->gap.face, p->plate_bore, p->groove_inner, turn, 1,
-	                                        mu, NULL);
-	const double shaft = vane_slot_annulus_flow(2 * p->shaft_radius, p->shaft_gap, p->shaft_length,
-	                                            p->shaft_eccentricity, 1, mu, 0, NULL);
+	const double face =
+		c->faces / SIDES *
+		vane_slot_disc_flow(c->gap.face, p->plate_bore, p->groove_inner, turn, 1, mu, NULL);
+	const double shaft =
+		vane_slot_annulus_flow(2 * p->shaft_radius, p->shaft_gap, p->shaft_length,
+				       p->shaft_eccentricity, 1, mu, 0, NULL);
 	out->face_inner =
 		(face + in_series(face, shaft)) * weighed(s, s->outlet_pressure, s->case_pressure);
 	if (shaft > 0)
 		keep(&out->greatest_reynolds,
 		     vane_slot_annulus_reynolds(in_series(face, shaft) *
-		                                        (s->outlet_pressure - s->case_pressure),
-		                                2 * p->shaft_radius, c->kinematic, NULL));
+							(s->outlet_pressure - s->case_pressure),
+						2 * p->shaft_radius, c->kinematic, NULL));
 	judge(c, out, face * (s->outlet_pressure - s->case_pressure), turn * p->plate_bore,
 	      c->gap.face, p->groove_inner - p->plate_bore);
 }
@@ -104,21 +105,22 @@ static void outer_face(const slip_case *c, vane_slip *out)
 		/* The slots interrupt the film. */
 		const double metal = 1 - p->vanes * p->slot_width / (2 * PI * mean_radius);
 		out->face_outer = c->faces * metal *
-		                  vane_slot_disc_flow(c->gap.face, p->groove_outer, p->rotor_radius,
-		                                      c->inlet_angle, c->drop, s->viscosity, NULL);
-		judge(c, out, out->face_outer / SIDES, c->inlet_angle * p->groove_outer, c->gap.face,
-		      p->rotor_radius - p->groove_outer);
+				  vane_slot_disc_flow(c->gap.face, p->groove_outer, p->rotor_radius,
+						      c->inlet_angle, c->drop, s->viscosity, NULL);
+		judge(c, out, out->face_outer / SIDES, c->inlet_angle * p->groove_outer,
+		      c->gap.face, p->rotor_radius - p->groove_outer);
 	} else {
 		/* The groove is in sectors; oil crosses the bridges between their ends. */
 		const double large = vn_parts_large_land(p), small = vn_parts_small_land(p);
 		const double span = log1p((p->groove_outer - p->groove_inner) / p->groove_inner);
-		out->face_outer = c->faces * LOBES * span *
-		                  vane_slot_flow(1, c->gap.face, 1, c->drop, s->viscosity, 0, NULL) *
-		                  (1 / fmax(large, vane_angle) + 1 / fmax(small, vane_angle));
+		out->face_outer =
+			c->faces * LOBES * span *
+			vane_slot_flow(1, c->gap.face, 1, c->drop, s->viscosity, 0, NULL) *
+			(1 / fmax(large, vane_angle) + 1 / fmax(small, vane_angle));
 	}
 	out->face_edge = c->faces * LOBES * (c->large_seals + c->small_seals) *
-	                 vane_slot_edge_flow(c->gap.face, vane_angle, log_ratio, c->drop, s->viscosity,
-	                                     NULL);
+			 vane_slot_edge_flow(c->gap.face, vane_angle, log_ratio, c->drop,
+					     s->viscosity, NULL);
 }
 
 /* Sealing vanes of one land: ends, tip by pressure, and what tip and ends drag along. sign is
@@ -131,28 +133,28 @@ static void land(const slip_case *c, vane_slip *out, double radius, double share
 	const double omega = 2 * PI * s->speed, width = p->ring.width;
 	if (height > 0) {
 		out->vane_end += LOBES * SIDES * share *
-		                 vane_slot_flow(height, c->gap.end, p->vane_thickness, c->drop,
-		                                s->viscosity, 0, NULL);
+				 vane_slot_flow(height, c->gap.end, p->vane_thickness, c->drop,
+						s->viscosity, 0, NULL);
 		/* Couette flow at half the plate's speed, which grows with the radius. */
 		out->vane_end_drag += sign * LOBES * SIDES * c->gap.end * omega *
-		                      (radius + p->rotor_radius) * height / 4;
+				      (radius + p->rotor_radius) * height / 4;
 		judge(c, out,
-		      vane_slot_flow(height, c->gap.end, p->vane_thickness, c->drop, s->viscosity, 0,
-		                     NULL),
+		      vane_slot_flow(height, c->gap.end, p->vane_thickness, c->drop, s->viscosity,
+				     0, NULL),
 		      height, c->gap.end, p->vane_thickness);
 	}
 	if (p->tip_film > 0 && p->tip_radius < radius) {
 		const double curve = vane_slot_tip_radius(p->tip_radius, radius, NULL);
 		out->tip += LOBES * share *
-		            vane_slot_tip_flow(width, p->tip_film, curve, half, c->drop, s->viscosity, 0,
-		                               NULL);
+			    vane_slot_tip_flow(width, p->tip_film, curve, half, c->drop,
+					       s->viscosity, 0, NULL);
 		keep(&out->greatest_reynolds,
-		     vane_slot_tip_reynolds(vane_slot_tip_flow(width, p->tip_film, curve, half, c->drop,
-		                                               s->viscosity, 0, NULL),
-		                            width, c->kinematic, NULL));
+		     vane_slot_tip_reynolds(vane_slot_tip_flow(width, p->tip_film, curve, half,
+							       c->drop, s->viscosity, 0, NULL),
+					    width, c->kinematic, NULL));
 		out->tip_drag += sign * LOBES *
-		                 vane_slot_tip_flow(width, p->tip_film, curve, half, 0, s->viscosity,
-		                                    omega * radius, NULL);
+				 vane_slot_tip_flow(width, p->tip_film, curve, half, 0,
+						    s->viscosity, omega * radius, NULL);
 	}
 }
 
@@ -168,8 +170,8 @@ static double engaged(const vane_parts *parts)
 	const vane_ring *ring = &parts->ring;
 	const double from = vn_parts_small_middle(parts), to = vn_parts_large_middle(parts);
 	const double lengths[] = {ring->small_dwell / 2, ring->rise / 2, ring->rise / 2,
-	                          ring->large_dwell, ring->fall / 2, ring->fall / 2,
-	                          ring->small_dwell / 2};
+				  ring->large_dwell,     ring->fall / 2, ring->fall / 2,
+				  ring->small_dwell / 2};
 	gsl_function f = {inverse_engaged, (void *)(uintptr_t)parts};
 	double sum = 0, low = ring->phase + PI * floor((from - ring->phase) / PI);
 	while (low < to)
@@ -194,7 +196,7 @@ static void roots(const slip_case *c, vane_slip *out)
 		return;
 	const double per_length = engaged(p), mu = c->state->viscosity;
 	const double flanks = vane_slot_vane_flow(p->vane_width, c->gap.slot, 1, p->vane_offset,
-	                                          c->drop, mu, NULL);
+						  c->drop, mu, NULL);
 	const double ends =
 		SIDES * vane_slot_flow(p->vane_thickness, c->gap.end, 1, c->drop, mu, 0, NULL);
 	out->slot = flanks * per_length;
@@ -238,11 +240,11 @@ static int32_t cautions(const slip_case *c, const vane_slip *slip)
 	return caution;
 }
 
-static const vane_slip nowhere = {NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN,
-                                  0, 0};
+static const vane_slip nowhere = {NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN,
+				  NAN, NAN, NAN, NAN, NAN, 0,   0};
 
 int32_t vane_slip_run(const vane_parts *parts, const vane_slip_state *state, vane_slip *out,
-                      vane_error *error)
+		      vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -256,7 +258,8 @@ int32_t vane_slip_run(const vane_parts *parts, const vane_slip_state *state, van
 		.gap = vn_parts_gaps(parts),
 		.drop = weighed(state, state->outlet_pressure, state->inlet_pressure),
 		.kinematic = state->viscosity / state->density,
-		.inlet_angle = LOBES * (vn_parts_large_middle(parts) - vn_parts_small_middle(parts)),
+		.inlet_angle =
+			LOBES * (vn_parts_large_middle(parts) - vn_parts_small_middle(parts)),
 		.faces = SIDES * (1 + 3 * parts->rotor_offset * parts->rotor_offset),
 		.large_seals = seals(parts, vn_parts_large_land(parts), parts->ring.large_radius),
 		.small_seals = seals(parts, vn_parts_small_land(parts), parts->ring.small_radius),
@@ -268,7 +271,7 @@ int32_t vane_slip_run(const vane_parts *parts, const vane_slip_state *state, van
 	land(&c, &slip, parts->ring.small_radius, c.small_seals, -1);
 	roots(&c, &slip);
 	slip.total = slip.face_inner + slip.face_outer + slip.face_edge + slip.vane_end +
-	             slip.vane_end_root + slip.tip + slip.slot + slip.tip_drag + slip.vane_end_drag;
+		     slip.vane_end_root + slip.tip + slip.slot + slip.tip_drag + slip.vane_end_drag;
 	slip.caution = cautions(&c, &slip);
 	if (!isfinite(slip.total) || !isfinite(slip.greatest_reynolds) ||
 	    !isfinite(slip.greatest_inertia) || !isfinite(slip.greatest_graetz)) {

@@ -12,7 +12,7 @@ static const double two_pi = 6.28318530717958647693;
 static const double rank_tolerance = 1e-6;
 
 double vane_stand_volumetric_efficiency(double flow, double speed, double displacement,
-                                        vane_error *error)
+					vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(flow, 0, "flow", "m3/s", error) ||
@@ -23,7 +23,7 @@ double vane_stand_volumetric_efficiency(double flow, double speed, double displa
 }
 
 double vane_stand_mechanical_efficiency(double displacement, double dp, double torque,
-                                        vane_error *error)
+					vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_above(displacement, 0, "displacement", "m3", error) ||
@@ -33,7 +33,7 @@ double vane_stand_mechanical_efficiency(double displacement, double dp, double t
 }
 
 double vane_stand_overall_efficiency(double flow, double dp, double torque, double speed,
-                                     vane_error *error)
+				     vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(flow, 0, "flow", "m3/s", error) || !vn_least(dp, 0, "dp", "Pa", error) ||
@@ -44,7 +44,7 @@ double vane_stand_overall_efficiency(double flow, double dp, double torque, doub
 }
 
 double vane_stand_speed_corrected(double flow, double displacement, double speed,
-                                  double nominal_speed, vane_error *error)
+				  double nominal_speed, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(flow, 0, "flow", "m3/s", error) ||
@@ -124,7 +124,7 @@ static double level_width(const range *dp)
 enum bend { STRAIGHT, ROOT, SQUARE };
 
 static int32_t line_fit(const vane_reading *reading, int64_t readings, double greatest,
-                        enum bend bend, vn_fit *out, vane_error *error)
+			enum bend bend, vn_fit *out, vane_error *error)
 {
 	const int32_t columns = bend == STRAIGHT ? 2 : 3;
 	double *x = calloc((size_t)readings * (size_t)(columns + 1), sizeof *x);
@@ -161,7 +161,7 @@ static bool bends(const vane_reading *reading, int64_t readings, double greatest
 }
 
 static int32_t intercept(const vane_reading *reading, int64_t readings, double greatest,
-                         vane_derived *out, vane_error *error)
+			 vane_derived *out, vane_error *error)
 {
 	vn_fit fit;
 	const int32_t status = line_fit(reading, readings, greatest, STRAIGHT, &fit, error);
@@ -180,7 +180,7 @@ static int32_t intercept(const vane_reading *reading, int64_t readings, double g
 	out->degrees_of_freedom = (int32_t)fit.freedom;
 	out->caution = 0;
 	if (readings >= CURVATURE_READINGS && (bends(reading, readings, greatest, ROOT) ||
-	                                       bends(reading, readings, greatest, SQUARE)))
+					       bends(reading, readings, greatest, SQUARE)))
 		out->caution = VANE_CAUTION_CURVATURE;
 	return VANE_OK;
 }
@@ -234,7 +234,7 @@ static int64_t level_all(const vane_reading *sorted, int64_t readings, double wi
 }
 
 static int32_t level_fit(const level *levels, int64_t count, double greatest, double displacement,
-                         vn_fit *out, vane_error *error)
+			 vn_fit *out, vane_error *error)
 {
 	/* With a displacement: slip through the origin. Without: slopes to zero pressure. */
 	const bool slip = !isnan(displacement);
@@ -249,13 +249,14 @@ static int32_t level_fit(const level *levels, int64_t count, double greatest, do
 		if (!slip)
 			x[i * columns + 1] = levels[i].dp / greatest;
 	}
-	const int32_t status = vn_fit_linear(x, y, NULL, count, columns, rank_tolerance, out, error);
+	const int32_t status =
+		vn_fit_linear(x, y, NULL, count, columns, rank_tolerance, out, error);
 	free(x);
 	return status;
 }
 
 static int32_t two_step(const level *levels, int64_t count, double greatest, vane_derived *out,
-                        vane_error *error)
+			vane_error *error)
 {
 	vn_fit steps, slip;
 	int32_t status = level_fit(levels, count, greatest, NAN, &steps, error);
@@ -278,7 +279,7 @@ static int32_t two_step(const level *levels, int64_t count, double greatest, van
 
 /* VANE_NO_SOLUTION: too few levels for it, take the other method. */
 static int32_t try_two_step(const vane_reading *reading, int64_t readings, const range *dp,
-                            vane_derived *out, vane_error *error)
+			    vane_derived *out, vane_error *error)
 {
 	vane_reading *sorted = malloc((size_t)readings * sizeof *sorted);
 	level *levels = malloc((size_t)readings * sizeof *levels);
@@ -291,7 +292,7 @@ static int32_t try_two_step(const vane_reading *reading, int64_t readings, const
 		qsort(sorted, (size_t)readings, sizeof *sorted, by_difference);
 		const int64_t count = level_all(sorted, readings, level_width(dp), levels);
 		status = count < LEVELS ? VANE_NO_SOLUTION
-		                        : two_step(levels, count, dp->greatest, out, error);
+					: two_step(levels, count, dp->greatest, out, error);
 	}
 	free(sorted);
 	free(levels);
@@ -310,22 +311,23 @@ static void derived_nothing(vane_derived *out)
 }
 
 static int32_t derive(const vane_reading *reading, int64_t readings, vane_derived *out,
-                      vane_error *error)
+		      vane_error *error)
 {
 	const range dp = difference_range(reading, readings);
 	if (!isfinite(dp.greatest))
 		return refuse(VANE_OUT_OF_RANGE, "A pressure difference is too large for a double.",
-		              error);
+			      error);
 	if (readings < 3)
-		return refuse(VANE_NOT_IDENTIFIABLE,
-		              "A displacement with its uncertainty needs three readings or more, at "
-		              "different pressures.",
-		              error);
+		return refuse(
+			VANE_NOT_IDENTIFIABLE,
+			"A displacement with its uncertainty needs three readings or more, at "
+			"different pressures.",
+			error);
 	if (!(dp.greatest - dp.least > level_width(&dp)))
 		return refuse(VANE_NOT_IDENTIFIABLE,
-		              "All readings are at one pressure difference: take more, at other "
-		              "pressures at the same temperature.",
-		              error);
+			      "All readings are at one pressure difference: take more, at other "
+			      "pressures at the same temperature.",
+			      error);
 	const int32_t status = try_two_step(reading, readings, &dp, out, error);
 	if (status != VANE_NO_SOLUTION)
 		return status;
@@ -333,7 +335,7 @@ static int32_t derive(const vane_reading *reading, int64_t readings, vane_derive
 }
 
 int32_t vane_stand_displacement(const vane_reading *reading, int64_t readings, vane_derived *out,
-                                vane_error *error)
+				vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -345,8 +347,8 @@ int32_t vane_stand_displacement(const vane_reading *reading, int64_t readings, v
 	int32_t status = derive(reading, readings, &result, error);
 	if (status == VANE_OK &&
 	    !isfinite(vn_result(result.displacement + result.uncertainty + result.slope +
-	                                result.slope_uncertainty + result.residual,
-	                        error)))
+					result.slope_uncertainty + result.residual,
+				error)))
 		status = VANE_OUT_OF_RANGE;
 	if (status == VANE_OK)
 		*out = result;
@@ -371,7 +373,7 @@ static int32_t columns_of(int32_t terms, int32_t column[TERMS])
 }
 
 static int32_t slip_row(const vane_reading *r, const vane_oil *oil, double row[TERMS],
-                        stand_plan *plan, vane_error *error)
+			stand_plan *plan, vane_error *error)
 {
 	vane_oil_state state;
 	const int32_t status = vane_oil_at(oil, r->temperature, &state, error);
@@ -379,16 +381,17 @@ static int32_t slip_row(const vane_reading *r, const vane_oil *oil, double row[T
 		return status;
 	const double dp = difference(r);
 	const double barus = vane_oil_barus_factor(state.pressure_viscosity, r->inlet_pressure,
-	                                           r->pressure, error);
+						   r->pressure, error);
 	row[0] = r->speed;
 	row[1] = -dp * barus / state.viscosity;
 	row[2] = -sqrt(2 * dp / state.density);
 	row[3] = -r->speed * dp;
 	for (int32_t i = 0; i < TERMS; i++) {
 		if (!isfinite(row[i]))
-			return refuse(VANE_OUT_OF_RANGE,
-			              "A pressure, speed or viscosity is too large for the slip law.",
-			              error);
+			return refuse(
+				VANE_OUT_OF_RANGE,
+				"A pressure, speed or viscosity is too large for the slip law.",
+				error);
 	}
 	widen(&plan->speed, r->speed);
 	widen(&plan->viscosity, state.viscosity);
@@ -398,8 +401,8 @@ static int32_t slip_row(const vane_reading *r, const vane_oil *oil, double row[T
 }
 
 static int32_t slip_columns(const vane_reading *reading, int64_t readings, const vane_oil *oil,
-                            const int32_t *column, int32_t columns, double *x, double *y,
-                            stand_plan *plan, vane_error *error)
+			    const int32_t *column, int32_t columns, double *x, double *y,
+			    stand_plan *plan, vane_error *error)
 {
 	for (int64_t i = 0; i < readings; i++) {
 		double row[TERMS];
@@ -457,8 +460,8 @@ static void slip_nothing(vane_slip_fit *out, double *covariance)
 		covariance[i] = NAN;
 }
 
-static void slip_result(const vn_fit *fit, const int32_t *column, int32_t terms,
-                        vane_slip_fit *out, double *covariance)
+static void slip_result(const vn_fit *fit, const int32_t *column, int32_t terms, vane_slip_fit *out,
+			double *covariance)
 {
 	double value[TERMS] = {0}, uncertainty[TERMS] = {0};
 	bool vague = fit->condition > 30;
@@ -490,8 +493,8 @@ static void slip_result(const vn_fit *fit, const int32_t *column, int32_t terms,
 }
 
 static int32_t slip_fit(const vane_reading *reading, int64_t readings, const vane_oil *oil,
-                        int32_t terms, double *memory, vane_slip_fit *out, double *covariance,
-                        vane_error *error)
+			int32_t terms, double *memory, vane_slip_fit *out, double *covariance,
+			vane_error *error)
 {
 	int32_t column[TERMS];
 	const int32_t columns = columns_of(terms, column);
@@ -499,14 +502,14 @@ static int32_t slip_fit(const vane_reading *reading, int64_t readings, const van
 	stand_plan plan = {none, none, none};
 	vn_fit fit;
 	int32_t status = slip_columns(reading, readings, oil, column, columns, memory,
-	                              memory + readings * columns, &plan, error);
+				      memory + readings * columns, &plan, error);
 	if (status != VANE_OK)
 		return status;
 	const int64_t freedom = readings - columns;
 	if (freedom < 1)
 		return refuse(VANE_NOT_IDENTIFIABLE, wanting(&plan, terms, freedom), error);
 	status = vn_fit_linear(memory, memory + readings * columns, NULL, readings, columns,
-	                       rank_tolerance, &fit, error);
+			       rank_tolerance, &fit, error);
 	if (status == VANE_NOT_IDENTIFIABLE)
 		return refuse(status, wanting(&plan, terms, freedom), error);
 	if (status == VANE_OK)
@@ -515,8 +518,8 @@ static int32_t slip_fit(const vane_reading *reading, int64_t readings, const van
 }
 
 int32_t vane_stand_slip_fit(const vane_reading *reading, int64_t readings, const vane_oil *oil,
-                            int32_t terms, vane_slip_fit *out, double *covariance,
-                            vane_error *error)
+			    int32_t terms, vane_slip_fit *out, double *covariance,
+			    vane_error *error)
 {
 	vn_begin(error);
 	if (covariance)

@@ -71,7 +71,7 @@ double vane_thread_stress_area_unified(double diameter, double pitch, vane_error
 }
 
 static bool is_turned(double pitch, double pitch_diameter, double thread_friction,
-                      double bearing_friction, double bearing_diameter, vane_error *error)
+		      double bearing_friction, double bearing_diameter, vane_error *error)
 {
 	return vn_above(pitch, 0, "pitch", "m", error) &&
 	       vn_above(pitch_diameter, 0, "pitch_diameter", "m", error) &&
@@ -81,44 +81,44 @@ static bool is_turned(double pitch, double pitch_diameter, double thread_frictio
 }
 
 static double arm(double pitch, double pitch_diameter, double thread_friction,
-                  double bearing_friction, double bearing_diameter)
+		  double bearing_friction, double bearing_diameter)
 {
 	return pitch / (2 * pi) + thread_friction * pitch_diameter / sqrt3 +
 	       bearing_friction * bearing_diameter / 2;
 }
 
 double vane_thread_torque(double preload, double pitch, double pitch_diameter,
-                          double thread_friction, double bearing_friction,
-                          double bearing_diameter, vane_error *error)
+			  double thread_friction, double bearing_friction, double bearing_diameter,
+			  vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(preload, 0, "preload", "N", error) ||
 	    !is_turned(pitch, pitch_diameter, thread_friction, bearing_friction, bearing_diameter,
-	               error))
+		       error))
 		return NAN;
 	return vn_result(preload * arm(pitch, pitch_diameter, thread_friction, bearing_friction,
-	                               bearing_diameter),
-	                 error);
+				       bearing_diameter),
+			 error);
 }
 
 double vane_thread_preload(double torque, double pitch, double pitch_diameter,
-                           double thread_friction, double bearing_friction,
-                           double bearing_diameter, vane_error *error)
+			   double thread_friction, double bearing_friction, double bearing_diameter,
+			   vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(torque, 0, "torque", "N.m", error) ||
 	    !is_turned(pitch, pitch_diameter, thread_friction, bearing_friction, bearing_diameter,
-	               error))
+		       error))
 		return NAN;
 	/* An arm that overflowed would pass for a preload of zero. */
-	const double lever = vn_result(arm(pitch, pitch_diameter, thread_friction,
-	                                   bearing_friction, bearing_diameter),
-	                               error);
+	const double lever = vn_result(
+		arm(pitch, pitch_diameter, thread_friction, bearing_friction, bearing_diameter),
+		error);
 	return vn_result(torque / lever, error);
 }
 
 double vane_thread_torque_nut_factor(double preload, double nut_factor, double diameter,
-                                     vane_error *error)
+				     vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(preload, 0, "preload", "N", error) ||
@@ -129,7 +129,7 @@ double vane_thread_torque_nut_factor(double preload, double nut_factor, double d
 }
 
 double vane_thread_preload_nut_factor(double torque, double nut_factor, double diameter,
-                                      vane_error *error)
+				      vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_least(torque, 0, "torque", "N.m", error) ||
@@ -184,7 +184,7 @@ static void set(vane_thread_class *out, double unit, double proof, double yield,
 }
 
 static bool strength_metric(int32_t grade, double diameter, vane_thread_class *out,
-                            vane_error *error)
+			    vane_error *error)
 {
 	static const double MPa = 1e6;
 	if (!vn_between(diameter, 0.0016, 0.039, "diameter", "m", error))
@@ -200,8 +200,7 @@ static bool strength_metric(int32_t grade, double diameter, vane_thread_class *o
 	return true;
 }
 
-static bool strength_inch(int32_t grade, double diameter, vane_thread_class *out,
-                          vane_error *error)
+static bool strength_inch(int32_t grade, double diameter, vane_thread_class *out, vane_error *error)
 {
 	static const double ksi = 4448.2216152605 / (0.0254 * 0.0254);
 	if (!vn_between(diameter, 0.25 * inch - slack, 1.5 * inch + slack, "diameter", "m", error))
@@ -220,7 +219,7 @@ static bool strength_inch(int32_t grade, double diameter, vane_thread_class *out
 }
 
 int32_t vane_thread_strength(int32_t grade, double diameter, vane_thread_class *out,
-                             vane_error *error)
+			     vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -228,8 +227,7 @@ int32_t vane_thread_strength(int32_t grade, double diameter, vane_thread_class *
 	set(out, 1, NAN, NAN, NAN);
 	if (!vn_count(grade, VANE_THREAD_8_8, VANE_THREAD_SAE_8, "grade", error))
 		return VANE_INVALID_ARGUMENT;
-	const bool found = grade <= VANE_THREAD_12_9
-	                           ? strength_metric(grade, diameter, out, error)
-	                           : strength_inch(grade, diameter, out, error);
+	const bool found = grade <= VANE_THREAD_12_9 ? strength_metric(grade, diameter, out, error)
+						     : strength_inch(grade, diameter, out, error);
 	return found ? VANE_OK : VANE_INVALID_ARGUMENT;
 }

@@ -1,8 +1,8 @@
+#include "vane/tip.h"
 #include "check.h"
 #include "displacement.h"
 #include "parts.h"
 #include "ring.h"
-#include "vane/tip.h"
 
 #include <gsl/gsl_integration.h>
 #include <math.h>
@@ -34,7 +34,7 @@ static pressures around(const vane_parts *p, double dp, double angle)
 	if (x < 0)
 		x += PI;
 	const double pitch = vn_parts_pitch(p),
-	             large = vn_parts_large_middle(p) - vn_parts_small_middle(p);
+		     large = vn_parts_large_middle(p) - vn_parts_small_middle(p);
 	pressures at = {0, 0, 0};
 	if (x >= large)
 		at.leading = dp;
@@ -55,7 +55,8 @@ static vane_tip_force forces(revolution *turn, double angle)
 	const vane_ring_point crown = vn_ring_point(&p->ring, angle);
 	const vane_tip_contact tip = vn_contact(p, angle);
 	const pressures at = around(p, turn->dp, angle);
-	const double t = p->vane_thickness, width = p->vane_width, omega2 = turn->omega * turn->omega;
+	const double t = p->vane_thickness, width = p->vane_width,
+		     omega2 = turn->omega * turn->omega;
 	const double mass = p->vane_density * p->vane_height * t * width;
 	const double root = crown.radius - p->vane_height, centre = root + p->vane_height / 2;
 	const double engaged = p->rotor_radius - root, exposed = crown.radius - p->rotor_radius;
@@ -64,14 +65,15 @@ static vane_tip_force forces(revolution *turn, double angle)
 
 	/* Along the vane, outward: what presses it on the ring, slot friction apart. */
 	const double outward = (at.root * t - at.leading * (t / 2 - tip.offset) -
-	                        at.trailing * (t / 2 + tip.offset)) * width +
-	                       mass * omega2 * (centre - crown.second);
+				at.trailing * (t / 2 + tip.offset)) *
+				       width +
+			       mass * omega2 * (centre - crown.second);
 	/* Across the vane: Coriolis force, pressure on the exposed height, pressure that falls
 	 * linearly along the engaged flank; and their moments about the root. */
 	const double coriolis = 2 * mass * omega2 * crown.slope;
 	const double side = across * width * exposed, flank = across * width * engaged / 2;
 	const double moment = coriolis * (centre - root) - side * (engaged + exposed / 2) -
-	                      flank * 2 * engaged / 3;
+			      flank * 2 * engaged / 3;
 
 	double friction = 0, contact = 0, mouth = 0, foot = 0;
 	bool settled = false;
@@ -86,7 +88,7 @@ static vane_tip_force forces(revolution *turn, double angle)
 	}
 	turn->settled = turn->settled && settled;
 	return (vane_tip_force){contact, mouth, foot, friction,
-	                        tip.height * c + (crown.slope - tip.offset) * s};
+				tip.height * c + (crown.slope - tip.offset) * s};
 }
 
 static bool check(const vane_parts *parts, double dp, double speed, vane_error *error)
@@ -98,12 +100,13 @@ static bool check(const vane_parts *parts, double dp, double speed, vane_error *
 static int32_t unsettled(vane_error *error)
 {
 	vn_fail(VANE_NO_SOLUTION, "parts.slot_friction", 0,
-	        "The vane jams: with this parts.slot_friction no contact force balances it.", error);
+		"The vane jams: with this parts.slot_friction no contact force balances it.",
+		error);
 	return VANE_NO_SOLUTION;
 }
 
 int32_t vane_tip_at(const vane_parts *parts, double dp, double speed, double angle,
-                    vane_tip_force *out, vane_error *error)
+		    vane_tip_force *out, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -132,7 +135,8 @@ static double tip_work(double angle, void *context)
 static double slot_work(double angle, void *context)
 {
 	revolution *turn = context;
-	return forces(turn, angle).slot_friction * fabs(vn_ring_point(&turn->parts->ring, angle).slope);
+	return forces(turn, angle).slot_friction *
+	       fabs(vn_ring_point(&turn->parts->ring, angle).slope);
 }
 
 /* Angles at which forces jump or bend, over one lobe, in rising order. */
@@ -141,11 +145,16 @@ static int breaks(const vane_parts *p, double angle[16])
 	const vane_ring *ring = &p->ring;
 	const double rise = ring->small_dwell / 2, fall = rise + ring->rise + ring->large_dwell;
 	const double start = take_over(p), pitch = vn_parts_pitch(p),
-	             large = vn_parts_large_middle(p) - vn_parts_small_middle(p);
-	const double at[] = {rise + ring->phase, rise + ring->rise / 2 + ring->phase,
-	                     rise + ring->rise + ring->phase, fall + ring->phase,
-	                     fall + ring->fall / 2 + ring->phase, fall + ring->fall + ring->phase,
-	                     start + pitch, start + large, start + large + pitch};
+		     large = vn_parts_large_middle(p) - vn_parts_small_middle(p);
+	const double at[] = {rise + ring->phase,
+			     rise + ring->rise / 2 + ring->phase,
+			     rise + ring->rise + ring->phase,
+			     fall + ring->phase,
+			     fall + ring->fall / 2 + ring->phase,
+			     fall + ring->fall + ring->phase,
+			     start + pitch,
+			     start + large,
+			     start + large + pitch};
 	int n = 0;
 	angle[n++] = start;
 	angle[n++] = start + PI;
@@ -163,7 +172,7 @@ static int breaks(const vane_parts *p, double angle[16])
 }
 
 int32_t vane_tip_run(const vane_parts *parts, double dp, double speed, vane_tip_revolution *out,
-                     vane_error *error)
+		     vane_error *error)
 {
 	/* Samples for the extremes, each stretch; they are reports, not parts of a sum. */
 	enum { SAMPLES = 64, PIECES = 8 };
@@ -185,7 +194,8 @@ int32_t vane_tip_run(const vane_parts *parts, double dp, double speed, vane_tip_
 			continue;
 		/* Reactions change sign inside a stretch, which bends the friction: hence pieces. */
 		for (int k = 0; k < PIECES; k++) {
-			const double a = at[i] + span * k / PIECES, b = at[i] + span * (k + 1) / PIECES;
+			const double a = at[i] + span * k / PIECES,
+				     b = at[i] + span * (k + 1) / PIECES;
 			double part, estimate, size, spread;
 			gsl_integration_qk31(&tip, a, b, &part, &estimate, &size, &spread);
 			r.tip_torque += part;
@@ -195,7 +205,8 @@ int32_t vane_tip_run(const vane_parts *parts, double dp, double speed, vane_tip_
 		for (int k = 0; k < SAMPLES; k++) {
 			const double angle = at[i] + span * (k + 0.5) / SAMPLES;
 			const double contact = forces(&turn, angle).contact;
-			edge = edge || fabs(vn_contact(parts, angle).offset) > parts->vane_thickness / 2;
+			edge = edge ||
+			       fabs(vn_contact(parts, angle).offset) > parts->vane_thickness / 2;
 			r.greatest_contact = fmax(r.greatest_contact, contact);
 			if (contact < r.least_contact) {
 				r.least_contact = contact;

@@ -19,39 +19,39 @@ typedef struct row {
 static inline void row_check(const row *r)
 {
 	ck_assert_msg(fabs(r->got - r->want) <= r->tolerance, "%s: got %.12g, want %.12g +- %.3g",
-	              r->source, r->got, r->want, r->tolerance);
+		      r->source, r->got, r->want, r->tolerance);
 }
 
-#define ROWS_CHECK(rows)                                             \
-	for (size_t row_i = 0; row_i < sizeof(rows) / sizeof *(rows); row_i++) \
+#define ROWS_CHECK(rows)                                                                           \
+	for (size_t row_i = 0; row_i < sizeof(rows) / sizeof *(rows); row_i++)                     \
 	row_check(&(rows)[row_i])
 
 /* got equals want to a relative tolerance. */
-#define CHECK_NEAR(got, want, relative)                                                      \
-	do {                                                                                 \
-		const double got_ = (got), want_ = (want);                                   \
-		ck_assert_msg(fabs(got_ - want_) <= fabs(want_) * (relative) + 1e-300,       \
-		              #got ": got %.15g, want %.15g", got_, want_);                  \
+#define CHECK_NEAR(got, want, relative)                                                            \
+	do {                                                                                       \
+		const double got_ = (got), want_ = (want);                                         \
+		ck_assert_msg(fabs(got_ - want_) <= fabs(want_) * (relative) + 1e-300,             \
+			      #got ": got %.15g, want %.15g", got_, want_);                        \
 	} while (0)
 
 /* The call fails: NaN out, and the error names the parameter. */
-#define CHECK_REJECTS(call, error, parameter)                                         \
-	do {                                                                          \
-		ck_assert(isnan(call));                                               \
-		ck_assert_int_eq((error).code, VANE_INVALID_ARGUMENT);                \
-		ck_assert_str_eq((error).name, parameter);                            \
-		ck_assert(strstr((error).text, parameter) != NULL);                   \
+#define CHECK_REJECTS(call, error, parameter)                                                      \
+	do {                                                                                       \
+		ck_assert(isnan(call));                                                            \
+		ck_assert_int_eq((error).code, VANE_INVALID_ARGUMENT);                             \
+		ck_assert_str_eq((error).name, parameter);                                         \
+		ck_assert(strstr((error).text, parameter) != NULL);                                \
 	} while (0)
 
 /* Every test program is one suite; the list of its tests closes the file. The
  * counting GSL handler lives in suite.c. */
 int suite_run(const char *topic, const TTest *const *tests, int count);
 
-#define SUITE(topic, ...)                                                        \
-	int main(void)                                                           \
-	{                                                                        \
-		const TTest *const tests[] = {__VA_ARGS__};                      \
-		return suite_run(topic, tests, (int)(sizeof tests / sizeof *tests)); \
+#define SUITE(topic, ...)                                                                          \
+	int main(void)                                                                             \
+	{                                                                                          \
+		const TTest *const tests[] = {__VA_ARGS__};                                        \
+		return suite_run(topic, tests, (int)(sizeof tests / sizeof *tests));               \
 	}
 
 #endif

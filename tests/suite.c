@@ -21,9 +21,10 @@ static void setup(void)
 
 static void teardown(void)
 {
-	ck_assert_msg(gsl_errors == 0, "the library reached GSL's error handler %d times", gsl_errors);
+	ck_assert_msg(gsl_errors == 0, "the library reached GSL's error handler %d times",
+		      gsl_errors);
 	ck_assert_msg(gsl_set_error_handler(NULL) == count_gsl_error,
-	              "the library replaced the host's GSL error handler");
+		      "the library replaced the host's GSL error handler");
 }
 
 int suite_run(const char *topic, const TTest *const *tests, int count)

@@ -35,8 +35,9 @@ static int32_t verdict(double c, double k)
 {
 	int32_t out;
 	double p;
-	ck_assert_int_eq(vane_clearance_verdict(c * 1e-6, 1.161810e-6, 28e-6, 48e-6, k, &out, &p,
-	                                        NULL), VANE_OK);
+	ck_assert_int_eq(
+		vane_clearance_verdict(c * 1e-6, 1.161810e-6, 28e-6, 48e-6, k, &out, &p, NULL),
+		VANE_OK);
 	ck_assert(p >= 0 && p <= 1);
 	return out;
 }
@@ -74,7 +75,7 @@ START_TEST(thermal_values)
 	};
 	ROWS_CHECK(rows);
 	CHECK_NEAR(vane_clearance_thermal(24e-3, 23.96e-3, 12e-6, 12e-6, 0, 0, NULL),
-	           24e-3 - 23.96e-3, 1e-15);
+		   24e-3 - 23.96e-3, 1e-15);
 }
 END_TEST
 
@@ -98,12 +99,12 @@ START_TEST(probability_without_cancellation)
 	CHECK_NEAR(vane_clearance_probability(20, 1, 28, 48, NULL), 6.2209605742717841e-16, 1e-13);
 	CHECK_NEAR(vane_clearance_probability(3, 1, 0, 1e-9, NULL), 4.4318484185857798e-12, 1e-14);
 	CHECK_NEAR(vane_clearance_probability(0, 1, -1.0 / 1024, 1.0 / 1024, NULL),
-	           0.00077918401756108201, 1e-14);
+		   0.00077918401756108201, 1e-14);
 	CHECK_NEAR(vane_clearance_probability(0, 1, 5, 5.0625, NULL), 7.975453917754417e-8, 1e-13);
 	CHECK_NEAR(vane_clearance_probability(0, 1, 0.25, 1.25, NULL), 0.29564390065022102, 1e-14);
 	/* Both branches meet where the half width is half a standard uncertainty. */
 	CHECK_NEAR(vane_clearance_probability(0.3, 1, 0, 1 - 1e-12, NULL),
-	           vane_clearance_probability(0.3, 1, 0, 1 + 1e-12, NULL), 1e-11);
+		   vane_clearance_probability(0.3, 1, 0, 1 + 1e-12, NULL), 1e-11);
 	ck_assert(vane_clearance_probability(0, 1e-300, -1, 1, NULL) == 1);
 	ck_assert(vane_clearance_probability(3, 1e-300, -1, 1, NULL) == 0);
 	ck_assert(vane_clearance_probability(1e308, 1, -1e308, 1e308, NULL) == 0.5);
@@ -181,7 +182,7 @@ START_TEST(correlation_without_cancellation)
 END_TEST
 
 static vane_decision decision(double ring, double rotor, double vane,
-                              const vane_width_limits *limits)
+			      const vane_width_limits *limits)
 {
 	const vane_width a = width(ring), b = width(rotor), c = width(vane);
 	vane_decision out;
@@ -262,7 +263,7 @@ START_TEST(rejections)
 	ck_assert_int_eq(vane_clearance_width(good, 1, NULL, &w, &e), VANE_INVALID_ARGUMENT);
 	ck_assert_int_eq(vane_clearance_width(NULL, 1, &micrometer, &w, &e), VANE_INVALID_ARGUMENT);
 	ck_assert_int_eq(vane_clearance_width(good, 1, &micrometer, NULL, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	vane_instrument broken = micrometer;
 	broken.expansion = NAN;
 	ck_assert_int_eq(vane_clearance_width(good, 1, &broken, &w, NULL), VANE_INVALID_ARGUMENT);
@@ -284,21 +285,22 @@ START_TEST(rejections)
 
 	int32_t v = 7;
 	double p = 7;
-	ck_assert_int_eq(vane_clearance_verdict(0, 1, -1, 1, -1, &v, &p, &e), VANE_INVALID_ARGUMENT);
+	ck_assert_int_eq(vane_clearance_verdict(0, 1, -1, 1, -1, &v, &p, &e),
+			 VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(e.name, "coverage");
 	ck_assert(v == 0 && isnan(p));
 	ck_assert_int_eq(vane_clearance_verdict(0, 1, -1, 1, 1, NULL, &p, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 
 	vane_decision d;
 	vane_width_limits limits;
 	vane_width_limits_default(&limits);
 	ck_assert_int_eq(vane_clearance_decide(&ok, &ok, NULL, 1, &limits, &d, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(e.name, "vane");
 	limits.ring_vane_high = limits.ring_vane_low;
 	ck_assert_int_eq(vane_clearance_decide(&ok, &ok, &ok, 1, &limits, &d, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(e.name, "limits.ring_vane_high");
 	ck_assert(isnan(d.ring_rotor.total) && d.ring == 0 && d.ring_rotor_verdict == 0);
 }
@@ -314,7 +316,7 @@ START_TEST(no_doubt_decides)
 	vane_width_limits_default(&limits);
 	const vane_width perfect = {1, 1e-6, 1e-6, 0, 1, 1};
 	ck_assert_int_eq(vane_clearance_decide(&perfect, &perfect, &perfect, 1, &limits, &d, NULL),
-	                 VANE_OK);
+			 VANE_OK);
 	ck_assert(d.ring_rotor.uncertainty == 0 && d.ring_rotor_probability == 1);
 	ck_assert_int_eq(d.ring_rotor_verdict, VANE_VERDICT_CONFORMS);
 	ck_assert_int_eq(vane_clearance_verdict(3, 0, 1, 2, 1.645, &verdict, &p, NULL), VANE_OK);

@@ -13,31 +13,33 @@ START_TEST(published)
 {
 	const double in3 = inch * inch * inch;
 	const row rows[] = {
-		{"V-14 balanced pump without vane thickness, R 33, r 30, b 25 mm, cm3 (Ivantysyn and "
-	         "Ivantysynova, from memory)",
-	         vane_displacement_roots_zone(33e-3, 30e-3, 25e-3, NULL) * 1e6, 29.68805, 5e-6},
+		{"V-14 balanced pump without vane thickness, R 33, r 30, b 25 mm, cm3 (Ivantysyn "
+		 "and "
+		 "Ivantysynova, from memory)",
+		 vane_displacement_roots_zone(33e-3, 30e-3, 25e-3, NULL) * 1e6, 29.68805, 5e-6},
 		{"V-04 Esposito sec. 5.5, greatest eccentricity, in3",
-	         vane_displacement_textbook(3 * inch, 2 * inch, 0.5 * inch, 2 * inch, NULL) / in3,
-	         7.853982, 1e-6},
+		 vane_displacement_textbook(3 * inch, 2 * inch, 0.5 * inch, 2 * inch, NULL) / in3,
+		 7.853982, 1e-6},
 		{"V-02 Esposito example 5-4, L",
-	         vane_displacement_textbook(75e-3, 50e-3, 8e-3, 50e-3, NULL) * 1e3, 0.0785, 5e-5},
+		 vane_displacement_textbook(75e-3, 50e-3, 8e-3, 50e-3, NULL) * 1e3, 0.0785, 5e-5},
 		{"V-01 Esposito example 5-3: 5 in3 back from e = 0.318 in",
-	         vane_displacement_textbook(3 * inch, 2 * inch, 0.318 * inch, 2 * inch, NULL) / in3, 5,
-	         0.008},
+		 vane_displacement_textbook(3 * inch, 2 * inch, 0.318 * inch, 2 * inch, NULL) / in3,
+		 5, 0.008},
 		{"V-03 offset circle, many vanes, L",
-	         vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 1e5, NULL) * 1e3, 0.1884956, 1e-6},
-		{"V-03z5", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 5, NULL) * 1e3, 0.1758724,
-	         1e-7},
-		{"V-03z7", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 7, NULL) * 1e3, 0.1819706,
-	         1e-7},
-		{"V-03z9", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 9, NULL) * 1e3, 0.1845269,
-	         1e-7},
-		{"V-03z10", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 10, NULL) * 1e3, 0.1852758,
-	         1e-7},
-		{"V-03z11", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 11, NULL) * 1e3, 0.1858315,
-	         1e-7},
-		{"V-03z12", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 12, NULL) * 1e3, 0.186255,
-	         1e-7},
+		 vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 1e5, NULL) * 1e3, 0.1884956,
+		 1e-6},
+		{"V-03z5", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 5, NULL) * 1e3,
+		 0.1758724, 1e-7},
+		{"V-03z7", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 7, NULL) * 1e3,
+		 0.1819706, 1e-7},
+		{"V-03z9", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 9, NULL) * 1e3,
+		 0.1845269, 1e-7},
+		{"V-03z10", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 10, NULL) * 1e3,
+		 0.1852758, 1e-7},
+		{"V-03z11", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 11, NULL) * 1e3,
+		 0.1858315, 1e-7},
+		{"V-03z12", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 12, NULL) * 1e3,
+		 0.186255, 1e-7},
 	};
 	ROWS_CHECK(rows);
 }
@@ -48,15 +50,17 @@ START_TEST(eccentric_check_values)
 	const double z[] = {7, 8, 11, 12};
 	const double want[] = {22.448096726, 22.628184894, 22.907040248, 22.957271815};
 	for (int i = 0; i < 4; i++) {
-		const row rows[] = {{"eccentric ring Rc 35, e 2.2, b 24 mm, cm3",
-		                     vane_displacement_eccentric(35e-3, 2.2e-3, 24e-3, z[i], NULL) * 1e6,
-		                     want[i], 5e-10}};
+		const row rows[] = {
+			{"eccentric ring Rc 35, e 2.2, b 24 mm, cm3",
+			 vane_displacement_eccentric(35e-3, 2.2e-3, 24e-3, z[i], NULL) * 1e6,
+			 want[i], 5e-10}};
 		ROWS_CHECK(rows);
 	}
-	CHECK_NEAR(vane_displacement_eccentric(35e-3, 2.2e-3, 24e-3, 1e7, NULL), 23.222652895e-6, 1e-10);
+	CHECK_NEAR(vane_displacement_eccentric(35e-3, 2.2e-3, 24e-3, 1e7, NULL), 23.222652895e-6,
+		   1e-10);
 	ck_assert(vane_displacement_eccentric(35e-3, 0, 24e-3, 12, NULL) == 0);
 	CHECK_NEAR(vane_displacement_eccentric_roots(2.2e-3, 24e-3, 1.8e-3, 12, NULL),
-	           12 * 24e-3 * 1.8e-3 * 4.4e-3, 1e-15);
+		   12 * 24e-3 * 1.8e-3 * 4.4e-3, 1e-15);
 }
 END_TEST
 
@@ -73,9 +77,9 @@ START_TEST(worked_displacement)
 	         * digits), and their difference, which alone enters the displacement, agrees. */
 		{"worked pump, least chamber, mpmath, mm3", d.least * 1e9, 99.4743702351669, 1e-9},
 		{"worked pump, greatest less least, mm3", (d.greatest - d.least) * 1e9,
-	         1612.389183 - 99.474637, 1e-6},
-		{"worked pump, 2 z (greatest - least), cm3", 24e6 * (d.greatest - d.least), 36.309949,
-	         5e-7},
+		 1612.389183 - 99.474637, 1e-6},
+		{"worked pump, 2 z (greatest - least), cm3", 24e6 * (d.greatest - d.least),
+		 36.309949, 5e-7},
 	};
 	ROWS_CHECK(rows);
 	ck_assert_int_eq(d.roots, VANE_ROOTS_OUTLET);
@@ -98,13 +102,14 @@ START_TEST(worked_chamber)
 	ck_assert(zero == 0);
 	for (int i = 0; i < 4; i++) {
 		double v, r;
-		ck_assert_int_eq(vane_displacement_chamber(&p, at[i] * DEGREE, &v, &r, NULL), VANE_OK);
+		ck_assert_int_eq(vane_displacement_chamber(&p, at[i] * DEGREE, &v, &r, NULL),
+				 VANE_OK);
 		const row rows[] = {
 			{"worked pump, chamber rate, mm3/rad", r * 1e9, rate[i], 5e-7},
 			/* Above the least volume: see worked_displacement. The program's table is good to
 		         * 1e-8 of the greatest volume; rate_is_the_derivative holds ours. */
 			{"worked pump, chamber volume above its least, mm3", (v - base) * 1e9,
-		         volume[i] - 99.474637, 2e-5},
+			 volume[i] - 99.474637, 2e-5},
 		};
 		ROWS_CHECK(rows);
 	}
@@ -125,8 +130,8 @@ START_TEST(rate_is_the_derivative_of_the_volume)
 			vane_displacement_chamber(&p, a - h, &low, &ignored, NULL);
 			vane_displacement_chamber(&p, a + h, &high, &ignored, NULL);
 			vane_displacement_chamber(&p, a, &ignored, &rate, NULL);
-			ck_assert_msg(fabs((high - low) / (2 * h) - rate) < 2e-12, "law %d at %d: %g %g", law, i,
-			              (high - low) / (2 * h), rate);
+			ck_assert_msg(fabs((high - low) / (2 * h) - rate) < 2e-12,
+				      "law %d at %d: %g %g", law, i, (high - low) / (2 * h), rate);
 		}
 	}
 }
@@ -180,10 +185,10 @@ END_TEST
 START_TEST(limits)
 {
 	ck_assert(vane_displacement_roots_outlet(33e-3, 28e-3, 24e-3, 0, 12, NULL) ==
-	          vane_displacement_roots_zone(33e-3, 28e-3, 24e-3, NULL));
+		  vane_displacement_roots_zone(33e-3, 28e-3, 24e-3, NULL));
 	/* A sliver of a stroke keeps its digits. */
 	CHECK_NEAR(vane_displacement_roots_zone(1 + 1e-9, 1, 1, NULL),
-	           2 * PI * ((1 + 1e-9) - 1) * (2 + 1e-9), 1e-15);
+		   2 * PI * ((1 + 1e-9) - 1) * (2 + 1e-9), 1e-15);
 	vane_parts p = worked_pump();
 	vane_displacement a, b;
 	vane_displacement_run(&p, &a, NULL);
@@ -213,7 +218,8 @@ START_TEST(rejects)
 	CHECK_REJECTS(vane_displacement_eccentric_roots(-1, 1, 1, 8, &e), e, "eccentricity");
 	CHECK_REJECTS(vane_displacement_textbook(0, 1, 1, 1, &e), e, "ring_diameter");
 	CHECK_REJECTS(vane_displacement_textbook(1, INFINITY, 1, 1, &e), e, "rotor_diameter");
-	CHECK_REJECTS(vane_displacement_roots_outlet(0.033, 0.0286, 0.024, 0.0018, 500, &e), e, "vanes");
+	CHECK_REJECTS(vane_displacement_roots_outlet(0.033, 0.0286, 0.024, 0.0018, 500, &e), e,
+		      "vanes");
 	const vane_parts p = worked_pump();
 	double v = 1, r = 1;
 	ck_assert_int_eq(vane_displacement_chamber(&p, NAN, &v, &r, &e), VANE_INVALID_ARGUMENT);
@@ -247,7 +253,8 @@ START_TEST(outputs_are_nan_whatever_failed)
 {
 	const vane_parts p = worked_pump();
 	double rate = 1;
-	ck_assert_int_eq(vane_displacement_chamber(&p, 0, NULL, &rate, NULL), VANE_INVALID_ARGUMENT);
+	ck_assert_int_eq(vane_displacement_chamber(&p, 0, NULL, &rate, NULL),
+			 VANE_INVALID_ARGUMENT);
 	ck_assert(isnan(rate));
 	vane_ring ring = p.ring;
 	ck_assert_int_eq(vane_ring_turned(NULL, &ring, NULL), VANE_INVALID_ARGUMENT);
@@ -258,5 +265,5 @@ START_TEST(outputs_are_nan_whatever_failed)
 END_TEST
 
 SUITE("displacement", published, eccentric_check_values, worked_displacement, worked_chamber,
-      rate_is_the_derivative_of_the_volume, volume_is_the_integral_of_the_rate,
-      worked_contact, limits, rejects, undercut_is_refused, outputs_are_nan_whatever_failed)
+      rate_is_the_derivative_of_the_volume, volume_is_the_integral_of_the_rate, worked_contact,
+      limits, rejects, undercut_is_refused, outputs_are_nan_whatever_failed)

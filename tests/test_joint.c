@@ -62,26 +62,26 @@ START_TEST(test_worked)
 	const vane_joint j = cover();
 	const vane_joint_result r = run(&j);
 	const row rows[] = {
-	        {"preload, rounded d2", r.preload, 38243.2213, 0.5},
-	        {"load, hand", r.load, 9907.7978, 5e-5},
-	        {"load_factor, hand", r.load_factor, 1.0 / 6, 1e-15},
-	        {"clamp, rounded d2", r.clamp, 29986.7231, 0.5},
-	        {"bolt_load, rounded d2", r.bolt_load, 39894.5209, 0.5},
-	        {"separation_pressure, rounded d2", r.separation_pressure, 69.478e6, 1e3},
-	        {"preload, mpmath", r.preload, 38242.75971237, 1e-8},
-	        {"preload_low, mpmath", r.preload_low, 28682.06978428, 1e-8},
-	        {"preload_high, mpmath", r.preload_high, 47803.44964047, 1e-8},
-	        {"proof_load, mpmath", r.proof_load, 48894, 1e-8},
-	        {"proof_fraction, mpmath", r.proof_fraction, 0.7821564959376, 1e-13},
-	        {"proof_fraction_low, mpmath", r.proof_fraction_low, 0.5866173719532, 1e-13},
-	        {"proof_fraction_high, mpmath", r.proof_fraction_high, 0.977695619922, 1e-12},
-	        {"clamp, mpmath", r.clamp, 29986.26151966, 1e-8},
-	        {"clamp_low, mpmath", r.clamp_low, 20425.57159156, 1e-8},
-	        {"bolt_load, mpmath", r.bolt_load, 39894.05935092, 1e-8},
-	        {"bolt_load_high, mpmath", r.bolt_load_high, 49454.74927901, 1e-8},
-	        {"separation_pressure, mpmath", r.separation_pressure, 69477565.70596, 1e-4},
-	        {"separation_pressure_low, mpmath", r.separation_pressure_low,
-	         52108174.27947, 1e-4},
+		{"preload, rounded d2", r.preload, 38243.2213, 0.5},
+		{"load, hand", r.load, 9907.7978, 5e-5},
+		{"load_factor, hand", r.load_factor, 1.0 / 6, 1e-15},
+		{"clamp, rounded d2", r.clamp, 29986.7231, 0.5},
+		{"bolt_load, rounded d2", r.bolt_load, 39894.5209, 0.5},
+		{"separation_pressure, rounded d2", r.separation_pressure, 69.478e6, 1e3},
+		{"preload, mpmath", r.preload, 38242.75971237, 1e-8},
+		{"preload_low, mpmath", r.preload_low, 28682.06978428, 1e-8},
+		{"preload_high, mpmath", r.preload_high, 47803.44964047, 1e-8},
+		{"proof_load, mpmath", r.proof_load, 48894, 1e-8},
+		{"proof_fraction, mpmath", r.proof_fraction, 0.7821564959376, 1e-13},
+		{"proof_fraction_low, mpmath", r.proof_fraction_low, 0.5866173719532, 1e-13},
+		{"proof_fraction_high, mpmath", r.proof_fraction_high, 0.977695619922, 1e-12},
+		{"clamp, mpmath", r.clamp, 29986.26151966, 1e-8},
+		{"clamp_low, mpmath", r.clamp_low, 20425.57159156, 1e-8},
+		{"bolt_load, mpmath", r.bolt_load, 39894.05935092, 1e-8},
+		{"bolt_load_high, mpmath", r.bolt_load_high, 49454.74927901, 1e-8},
+		{"separation_pressure, mpmath", r.separation_pressure, 69477565.70596, 1e-4},
+		{"separation_pressure_low, mpmath", r.separation_pressure_low, 52108174.27947,
+		 1e-4},
 	};
 	ROWS_CHECK(rows);
 	ck_assert_int_eq(r.separated, 0);
@@ -100,20 +100,20 @@ START_TEST(test_worked_scatter)
 	j.spring_force = 250;
 	const vane_joint_result r = run(&j);
 	const row rows[] = {
-	        {"preload, mpmath", r.preload, 38828.02317688, 1e-8},
-	        {"preload_low, mpmath", r.preload_low, 24865.07334739, 1e-8},
-	        {"preload_high, mpmath", r.preload_high, 58557.88650782, 1e-8},
-	        {"proof_fraction, mpmath", r.proof_fraction, 0.7941265426612, 1e-13},
-	        {"proof_fraction_low, mpmath", r.proof_fraction_low, 0.5085506063604, 1e-13},
-	        {"proof_fraction_high, mpmath", r.proof_fraction_high, 1.19764974246, 1e-11},
-	        {"load, mpmath", r.load, 9970.297831259, 1e-8},
-	        {"clamp, mpmath", r.clamp, 28019.44165083, 1e-8},
-	        {"clamp_low, mpmath", r.clamp_low, 14056.49182134, 1e-8},
-	        {"bolt_load, mpmath", r.bolt_load, 37989.73948209, 1e-8},
-	        {"bolt_load_high, mpmath", r.bolt_load_high, 60219.60281303, 1e-8},
-	        {"separation_pressure, mpmath", r.separation_pressure, 65904344.06359, 1e-4},
-	        {"separation_pressure_low, mpmath", r.separation_pressure_low,
-	         40537143.27777, 1e-4},
+		{"preload, mpmath", r.preload, 38828.02317688, 1e-8},
+		{"preload_low, mpmath", r.preload_low, 24865.07334739, 1e-8},
+		{"preload_high, mpmath", r.preload_high, 58557.88650782, 1e-8},
+		{"proof_fraction, mpmath", r.proof_fraction, 0.7941265426612, 1e-13},
+		{"proof_fraction_low, mpmath", r.proof_fraction_low, 0.5085506063604, 1e-13},
+		{"proof_fraction_high, mpmath", r.proof_fraction_high, 1.19764974246, 1e-11},
+		{"load, mpmath", r.load, 9970.297831259, 1e-8},
+		{"clamp, mpmath", r.clamp, 28019.44165083, 1e-8},
+		{"clamp_low, mpmath", r.clamp_low, 14056.49182134, 1e-8},
+		{"bolt_load, mpmath", r.bolt_load, 37989.73948209, 1e-8},
+		{"bolt_load_high, mpmath", r.bolt_load_high, 60219.60281303, 1e-8},
+		{"separation_pressure, mpmath", r.separation_pressure, 65904344.06359, 1e-4},
+		{"separation_pressure_low, mpmath", r.separation_pressure_low, 40537143.27777,
+		 1e-4},
 	};
 	ROWS_CHECK(rows);
 }
@@ -217,7 +217,7 @@ START_TEST(test_properties)
 		ck_assert(r.bolt_load <= r.bolt_load_high);
 		/* Equilibrium: the bolts pull what the pressure and the clamp push. */
 		CHECK_NEAR(bolts * (r.bolt_load - r.clamp),
-		           j.pressure * 3.14159265358979323846 * 0.029 * 0.029, 1e-12);
+			   j.pressure * 3.14159265358979323846 * 0.029 * 0.029, 1e-12);
 		ck_assert_int_eq(r.separated, r.separation_pressure_low <= j.pressure);
 		ck_assert_int_eq(r.overloaded, r.bolt_load_high > r.proof_load);
 	}
@@ -248,7 +248,10 @@ static void check_rejected(const vane_joint *joint, const char *name)
 	check_cleared(&out);
 }
 
-#define FIELD(f) {offsetof(vane_joint, f), "joint." #f}
+#define FIELD(f)                                                                                   \
+	{                                                                                          \
+		offsetof(vane_joint, f), "joint." #f                                               \
+	}
 
 START_TEST(test_rejects)
 {
@@ -256,16 +259,19 @@ START_TEST(test_rejects)
 		size_t offset;
 		const char *name;
 	} fields[] = {
-	        FIELD(diameter),         FIELD(pitch),           FIELD(stress_area),
-	        FIELD(torque),           FIELD(torque_scatter),  FIELD(thread_friction),
-	        FIELD(bearing_friction), FIELD(friction_scatter), FIELD(bearing_diameter),
-	        FIELD(nut_factor),       FIELD(proof_stress),    FIELD(bolt_stiffness),
-	        FIELD(joint_stiffness),  FIELD(pressure),        FIELD(pressure_radius),
-	        FIELD(seating_loss),     FIELD(spring_force),
+		FIELD(diameter),         FIELD(pitch),
+		FIELD(stress_area),      FIELD(torque),
+		FIELD(torque_scatter),   FIELD(thread_friction),
+		FIELD(bearing_friction), FIELD(friction_scatter),
+		FIELD(bearing_diameter), FIELD(nut_factor),
+		FIELD(proof_stress),     FIELD(bolt_stiffness),
+		FIELD(joint_stiffness),  FIELD(pressure),
+		FIELD(pressure_radius),  FIELD(seating_loss),
+		FIELD(spring_force),
 	};
 	const double bad[] = {-1e-9, NAN, INFINITY, -INFINITY};
 	ck_assert_uint_eq(sizeof fields / sizeof *fields,
-	                  offsetof(vane_joint, bolts) / sizeof(double));
+			  offsetof(vane_joint, bolts) / sizeof(double));
 	for (size_t i = 0; i < sizeof fields / sizeof *fields; i++) {
 		for (size_t k = 0; k < sizeof bad / sizeof *bad; k++) {
 			vane_joint j = cover();
@@ -311,8 +317,10 @@ START_TEST(test_null_and_huge)
 	ck_assert_int_eq(vane_joint_run(NULL, NULL, NULL), VANE_INVALID_ARGUMENT);
 
 	const size_t huge[] = {
-	        offsetof(vane_joint, torque),          offsetof(vane_joint, thread_friction),
-	        offsetof(vane_joint, pressure_radius), offsetof(vane_joint, proof_stress),
+		offsetof(vane_joint, torque),
+		offsetof(vane_joint, thread_friction),
+		offsetof(vane_joint, pressure_radius),
+		offsetof(vane_joint, proof_stress),
 	};
 	for (size_t i = 0; i < sizeof huge / sizeof *huge; i++) {
 		j = cover();

@@ -37,7 +37,8 @@ START_TEST(test_published)
 	const double b = worksheet_b();
 	const row rows[] = {
 		{"F-DV-01 ASTM D341 worksheet, B", b, 3.7449, 6e-5},
-		{"F-DV-01 ASTM D341 worksheet, A", outer(worksheet(20, 273)) + b * log10(293), 9.5259, 6e-5},
+		{"F-DV-01 ASTM D341 worksheet, A", outer(worksheet(20, 273)) + b * log10(293),
+		 9.5259, 6e-5},
 		{"F-DV-02 ASTM D341 worksheet, 80 C", worksheet(80, 273), 8.5, 0.05},
 		{"F-DV-02 own computation", worksheet(80, 273), 8.533104, 5e-7},
 		{"F-DV-03 own computation, 273.15", worksheet(80, 273.15), 8.53321, 5e-6},
@@ -46,7 +47,8 @@ START_TEST(test_published)
 		{"VG 46 60 C, own computation", iso46(60), 20.622748, 5e-7},
 		{"VG 46 80 C, own computation", iso46(80), 11.102611, 5e-7},
 		{"F-PV-04 Barus, from memory", vane_oil_barus(1, 2e-8, 20e6, NULL), 1.49182, 1e-5},
-		{"Barus mean, own computation", vane_oil_barus_factor(2e-8, 0, 15e6, NULL), 0.8639392644, 5e-11},
+		{"Barus mean, own computation", vane_oil_barus_factor(2e-8, 0, 15e6, NULL),
+		 0.8639392644, 5e-11},
 		/* An index moves 0.01 when L or H moves by half its last digit. */
 		{"F-VI-01 ASTM D2270 5.1.4", index_of(119.94, 8.86), 0, 0.01},
 		{"F-VI-02 ASTM D2270 5.1.4", index_of(69.48, 8.86), 100, 0.011},
@@ -70,7 +72,8 @@ START_TEST(test_published)
 		{"F-VG-68 ISO 3448", 1e6 * vane_oil_grade_viscosity(68, NULL), 68, 1e-9},
 		{"F-VG-460 ISO 3448", 1e6 * vane_oil_grade_viscosity(460, NULL), 460, 1e-9},
 		{"F-VG-1500 ISO 3448", 1e6 * vane_oil_grade_viscosity(1500, NULL), 1500, 1e-9},
-		{"F-VG-3200 ISO 3448, from memory", 1e6 * vane_oil_grade_viscosity(3200, NULL), 3200, 1e-9},
+		{"F-VG-3200 ISO 3448, from memory", 1e6 * vane_oil_grade_viscosity(3200, NULL),
+		 3200, 1e-9},
 	};
 	ROWS_CHECK(rows);
 }
@@ -85,7 +88,7 @@ START_TEST(test_limits)
 	CHECK_NEAR(vane_oil_barus_factor(2e-8, 15e6, 15e6, NULL), exp(-0.3), 1e-15);
 	CHECK_NEAR(vane_oil_barus_factor(2e-8, 0, 1e-3, NULL), 1 - 1e-11, 1e-15);
 	CHECK_NEAR(vane_oil_barus_factor(2e-8, 15e6, 1e6, NULL),
-	           vane_oil_barus_factor(2e-8, 1e6, 15e6, NULL), 1e-15);
+		   vane_oil_barus_factor(2e-8, 1e6, 15e6, NULL), 1e-15);
 	CHECK_NEAR(vane_oil_density(288.15, 870, 288.15, 6.5e-4, NULL), 870, 0);
 	CHECK_NEAR(vane_oil_dynamic_viscosity(32e-6, 860, NULL), 0.02752, 1e-15);
 }
@@ -115,7 +118,8 @@ START_TEST(test_state)
 	ck_assert_int_eq(vane_oil_at(&oil, 323.15, &state, &error), VANE_OK);
 	vane_oil_at(&oil, 323.14, &below, NULL);
 	vane_oil_at(&oil, 323.16, &above, NULL);
-	CHECK_NEAR(state.viscosity_temperature, log(below.viscosity / above.viscosity) / 0.02, 1e-7);
+	CHECK_NEAR(state.viscosity_temperature, log(below.viscosity / above.viscosity) / 0.02,
+		   1e-7);
 	CHECK_NEAR(state.viscosity, state.kinematic_viscosity * state.density, 1e-15);
 	CHECK_NEAR(state.density, 870 * exp(-6.5e-4 * 35), 1e-14);
 

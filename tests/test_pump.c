@@ -47,22 +47,26 @@ START_TEST(worked_performance)
 		{"worked pump, dynamic viscosity, Pa.s", r.viscosity, 0.02752, 1e-12},
 		{"worked pump, ideal flow, L/min", r.ideal_flow * 6e4, 54.464924, 5e-7},
 		{"worked pump, slip, L/min", r.slip.total * 6e4, 2.193720, 5e-7},
-		{"worked pump, efficiency without compression", r.incompressible_efficiency, 0.959722, 5e-7},
-		{"worked pump, compressibility, outlet basis, L/min", r.compressibility_loss * 6e4, 0.541638,
-	         5e-7},
+		{"worked pump, efficiency without compression", r.incompressible_efficiency,
+		 0.959722, 5e-7},
+		{"worked pump, compressibility, outlet basis, L/min", r.compressibility_loss * 6e4,
+		 0.541638, 5e-7},
 		/* The program's least chamber is 2.7e-6 too large: see test_displacement.c. */
 		{"worked pump, compressibility, inlet basis, L/min", r.compressibility_inlet * 6e4,
-	         0.033731 * (99.4743702 / 99.474637), 6e-7},
-		{"worked pump, volumetric efficiency, outlet basis", r.volumetric_efficiency, 0.949778, 5e-7},
-		{"worked pump, volumetric efficiency, inlet basis", r.volumetric_efficiency_inlet, 0.959103,
-	         5e-7},
-		{"worked pump, hydromechanical efficiency", r.hydromechanical_efficiency, 0.917776, 5e-7},
+		 0.033731 * (99.4743702 / 99.474637), 6e-7},
+		{"worked pump, volumetric efficiency, outlet basis", r.volumetric_efficiency,
+		 0.949778, 5e-7},
+		{"worked pump, volumetric efficiency, inlet basis", r.volumetric_efficiency_inlet,
+		 0.959103, 5e-7},
+		{"worked pump, hydromechanical efficiency", r.hydromechanical_efficiency, 0.917776,
+		 5e-7},
 		{"worked pump, shaft power, kW", r.shaft_power / 1e3, 14.836116, 5e-7},
-		{"worked pump, delivered flow, incompressible, L/min", stiff.outlet_flow * 6e4, 52.271204,
-	         5e-7},
-		{"worked pump, hydraulic power, incompressible, kW", stiff.hydraulic_power / 1e3, 13.067801,
-	         5e-7},
-		{"worked pump, overall efficiency, incompressible", stiff.overall_efficiency, 0.880810, 5e-7},
+		{"worked pump, delivered flow, incompressible, L/min", stiff.outlet_flow * 6e4,
+		 52.271204, 5e-7},
+		{"worked pump, hydraulic power, incompressible, kW", stiff.hydraulic_power / 1e3,
+		 13.067801, 5e-7},
+		{"worked pump, overall efficiency, incompressible", stiff.overall_efficiency,
+		 0.880810, 5e-7},
 	};
 	ROWS_CHECK(rows);
 	ck_assert_int_eq(r.roots, VANE_ROOTS_OUTLET);
@@ -78,10 +82,11 @@ START_TEST(balances)
 	vane_duty duty = worked_duty();
 	for (duty.outlet_pressure = 1e6; duty.outlet_pressure < 30e6; duty.outlet_pressure *= 1.7) {
 		const vane_performance r = run(&p, &oil, &duty);
-		CHECK_NEAR(r.outlet_flow + r.slip.total + r.compressibility_loss, r.ideal_flow, 1e-13);
+		CHECK_NEAR(r.outlet_flow + r.slip.total + r.compressibility_loss, r.ideal_flow,
+			   1e-13);
 		CHECK_NEAR(r.heat + r.hydraulic_power, r.shaft_power, 1e-13);
-		CHECK_NEAR(r.volumetric_efficiency * r.hydromechanical_efficiency, r.overall_efficiency,
-		           1e-12);
+		CHECK_NEAR(r.volumetric_efficiency * r.hydromechanical_efficiency,
+			   r.overall_efficiency, 1e-12);
 		ck_assert(r.overall_efficiency > 0 && r.overall_efficiency < 1);
 	}
 }
@@ -93,7 +98,8 @@ START_TEST(pressure_steals_flow_and_clearance_more)
 	const vane_oil oil = worked_oil();
 	vane_duty duty = worked_duty();
 	double last = 1;
-	for (duty.outlet_pressure = 0.5e6; duty.outlet_pressure < 20e6; duty.outlet_pressure += 1e6) {
+	for (duty.outlet_pressure = 0.5e6; duty.outlet_pressure < 20e6;
+	     duty.outlet_pressure += 1e6) {
 		const vane_performance r = run(&p, &oil, &duty);
 		ck_assert(r.volumetric_efficiency < last);
 		last = r.volumetric_efficiency;
@@ -126,14 +132,20 @@ END_TEST
 
 START_TEST(rejects)
 {
-#define FIELD(name, value) {offsetof(vane_duty, name), "duty." #name, value}
+#define FIELD(name, value)                                                                         \
+	{                                                                                          \
+		offsetof(vane_duty, name), "duty." #name, value                                    \
+	}
 	static const struct {
 		size_t offset;
 		const char *name;
 		double value;
 	} cases[] = {
-		FIELD(speed, 0), FIELD(outlet_pressure, -1), FIELD(inlet_pressure, -2e5),
-		FIELD(case_pressure, -2e5), FIELD(temperature, 0),
+		FIELD(speed, 0),
+		FIELD(outlet_pressure, -1),
+		FIELD(inlet_pressure, -2e5),
+		FIELD(case_pressure, -2e5),
+		FIELD(temperature, 0),
 	};
 #undef FIELD
 	const vane_parts p = worked_pump();
@@ -145,8 +157,10 @@ START_TEST(rejects)
 			vane_duty bad = worked_duty();
 			const double value = nan ? NAN : cases[i].value;
 			memcpy((char *)&bad + cases[i].offset, &value, sizeof value);
-			ck_assert_int_eq(vane_pump_run(&p, &oil, &bad, &r, &e), VANE_INVALID_ARGUMENT);
-			ck_assert_msg(strcmp(e.name, cases[i].name) == 0, "%s for %s", e.name, cases[i].name);
+			ck_assert_int_eq(vane_pump_run(&p, &oil, &bad, &r, &e),
+					 VANE_INVALID_ARGUMENT);
+			ck_assert_msg(strcmp(e.name, cases[i].name) == 0, "%s for %s", e.name,
+				      cases[i].name);
 		}
 	ck_assert_int_eq(vane_pump_run(&p, NULL, NULL, &r, &e), VANE_INVALID_ARGUMENT);
 	ck_assert_int_eq(vane_pump_run(NULL, &oil, NULL, &r, &e), VANE_INVALID_ARGUMENT);
@@ -167,7 +181,8 @@ START_TEST(rejects)
 	const size_t doubles = offsetof(vane_performance, slip) / sizeof(double);
 	for (size_t i = 0; i < doubles; i++)
 		ck_assert(isnan(field[i]));
-	ck_assert(isnan(r.slip.total) && isnan(r.torque.total) && isnan(r.density) && isnan(r.heat));
+	ck_assert(isnan(r.slip.total) && isnan(r.torque.total) && isnan(r.density) &&
+		  isnan(r.heat));
 	ck_assert(r.roots == 0 && r.caution == 0 && r.slip.caution == 0 && r.slip.roots == 0);
 }
 END_TEST

@@ -22,8 +22,9 @@ START_TEST(peak_factors)
 {
 	const row rows[] = {
 		{"V-C1 Norton, Cam Design and Manufacturing Handbook, harmonic Cv (from memory)",
-	         greatest(2, 0), 1.570796, 1e-6},
-		{"V-C1 harmonic Ca (Norton prints 4.945, a misprint)", greatest(2, 1), 4.934802, 1e-6},
+		 greatest(2, 0), 1.570796, 1e-6},
+		{"V-C1 harmonic Ca (Norton prints 4.945, a misprint)", greatest(2, 1), 4.934802,
+		 1e-6},
 		{"V-C1 harmonic Cj", greatest(2, 2), 15.50314, 1e-5},
 		{"V-C2 Norton, cycloidal Cv (from memory)", greatest(3, 0), 2, 1e-9},
 		{"V-C2 cycloidal Ca", greatest(3, 1), 6.283185, 1e-6},
@@ -32,9 +33,11 @@ START_TEST(peak_factors)
 		{"V-C3 3-4-5 Ca = 10/sqrt 3 (Norton prints 5.777)", greatest(4, 1), 5.773503, 1e-6},
 		{"V-C3 3-4-5 Cj", greatest(4, 2), 60, 1e-9},
 		{"V-C4 Norton, 4-5-6-7 Cv (from memory)", greatest(5, 0), 2.1875, 1e-9},
-		{"V-C4 4-5-6-7 Ca = 84 sqrt 5/25 (Norton prints 7.526)", greatest(5, 1), 7.513188, 1e-6},
+		{"V-C4 4-5-6-7 Ca = 84 sqrt 5/25 (Norton prints 7.526)", greatest(5, 1), 7.513188,
+		 1e-6},
 		{"V-C4 4-5-6-7 Cj = 52.5 in the middle", greatest(5, 2), 52.5, 1e-9},
-		{"V-C5 Rothbart, Cam Design Handbook (2004) eqs. 2.17-2.19, Cv", greatest(1, 0), 2, 1e-12},
+		{"V-C5 Rothbart, Cam Design Handbook (2004) eqs. 2.17-2.19, Cv", greatest(1, 0), 2,
+		 1e-12},
 		{"V-C5 Rothbart, Ca", greatest(1, 1), 4, 1e-12},
 	};
 	ROWS_CHECK(rows);
@@ -52,8 +55,10 @@ START_TEST(derivatives_are_those_of_the_lift)
 			vane_ring_law_at(law, u, &b, NULL);
 			vane_ring_law_at(law, u + h, &c, NULL);
 			ck_assert(fabs((c.lift - a.lift) / (2 * h) - b.velocity) < 1e-7);
-			ck_assert(fabs((c.velocity - a.velocity) / (2 * h) - b.acceleration) < 1e-6);
-			ck_assert(fabs((c.acceleration - a.acceleration) / (2 * h) - b.jerk) < 1e-5);
+			ck_assert(fabs((c.velocity - a.velocity) / (2 * h) - b.acceleration) <
+				  1e-6);
+			ck_assert(fabs((c.acceleration - a.acceleration) / (2 * h) - b.jerk) <
+				  1e-5);
 		}
 }
 END_TEST
@@ -80,9 +85,9 @@ END_TEST
 /* Near the start the lift is tiny; its leading term is known. */
 START_TEST(small_lifts_keep_their_digits)
 {
-	const double u = 1e-5, leading[] = {2 * u * u, PI * PI / 4 * u * u,
-	                                    2 * PI * PI / 3 * u * u * u, 10 * u * u * u,
-	                                    35 * u * u * u * u};
+	const double u = 1e-5,
+		     leading[] = {2 * u * u, PI * PI / 4 * u * u, 2 * PI * PI / 3 * u * u * u,
+				  10 * u * u * u, 35 * u * u * u * u};
 	for (int32_t law = 1; law <= 5; law++) {
 		vane_ring_lift l;
 		vane_ring_law_at(law, u, &l, NULL);
@@ -110,9 +115,10 @@ START_TEST(worked_ring)
 			most_second = fmax(most_second, fabs(p.second));
 		}
 		const row rows[] = {
-			{"worked pump, greatest slope, mm/rad", most_slope * 1e3, slope[law - 1], 1e-6},
+			{"worked pump, greatest slope, mm/rad", most_slope * 1e3, slope[law - 1],
+			 1e-6},
 			{"worked pump, greatest second derivative, mm/rad2", most_second * 1e3,
-		         second[law - 1], 1e-6},
+			 second[law - 1], 1e-6},
 		};
 		ROWS_CHECK(rows);
 	}
@@ -157,7 +163,8 @@ START_TEST(turned_over_is_the_mirror)
 		vane_ring_at(&ring, PI / 2 + i * DEGREE / 100, &b, NULL);
 		worst = fmax(worst, fabs(a.radius - b.radius));
 	}
-	const row rows[] = {{"60/52 degree ring indexed instead of turned, mm", worst * 1e3, 0.649, 5e-4}};
+	const row rows[] = {
+		{"60/52 degree ring indexed instead of turned, mm", worst * 1e3, 0.649, 5e-4}};
 	ROWS_CHECK(rows);
 }
 END_TEST
@@ -189,7 +196,8 @@ START_TEST(rejects)
 			ck_assert_int_eq(vane_ring_at(&bad, 0, &p, &error), VANE_INVALID_ARGUMENT);
 			ck_assert_str_eq(error.name, cases[i].name);
 			ck_assert_msg(strstr(error.text, cases[i].name) != NULL, "%s", error.text);
-			ck_assert(isnan(p.radius) && isnan(p.slope) && isnan(p.second) && isnan(p.third));
+			ck_assert(isnan(p.radius) && isnan(p.slope) && isnan(p.second) &&
+				  isnan(p.third));
 		}
 	vane_ring bad = good;
 	bad.phase = 1e15;

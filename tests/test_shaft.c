@@ -3,7 +3,8 @@
 #include "vane/shaft.h"
 #include "worked_pump.h"
 
-static const double inch = 0.0254, pound = 4.4482216152605, horsepower = 550 * 0.3048 * 4.4482216152605;
+static const double inch = 0.0254, pound = 4.4482216152605,
+		    horsepower = 550 * 0.3048 * 4.4482216152605;
 
 START_TEST(published)
 {
@@ -11,20 +12,20 @@ START_TEST(published)
 	const double inch_pound = pound * inch;
 	const row rows[] = {
 		{"P-05 Esposito, example 5-8, theoretical torque, in.lb (793 from a rounded flow)",
-	         vane_shaft_ideal_torque(5 * in3, 1000 * psi, NULL) / inch_pound, 793, 4},
+		 vane_shaft_ideal_torque(5 * in3, 1000 * psi, NULL) / inch_pound, 793, 4},
 		{"P-07 Esposito, example 5-9, theoretical torque, N.m",
-	         vane_shaft_ideal_torque(100e-6, 70e5, NULL), 112, 0.8},
+		 vane_shaft_ideal_torque(100e-6, 70e5, NULL), 112, 0.8},
 		{"V-05 Esposito, example 7-1, pressure back from torque: 1000 in.lb",
-	         vane_shaft_ideal_torque(6.2832 * in3, 1000 * psi, NULL) / inch_pound, 1000, 0.01},
+		 vane_shaft_ideal_torque(6.2832 * in3, 1000 * psi, NULL) / inch_pound, 1000, 0.01},
 		{"P-13 Esposito, example 7-5, motor torque, N.m",
-	         vane_shaft_ideal_torque(0.082e-3, 70e5, NULL), 91.4, 0.05},
+		 vane_shaft_ideal_torque(0.082e-3, 70e5, NULL), 91.4, 0.05},
 		{"P-22 Sullivan, 4th ed., example 2.10, torque, lb.ft",
-	         vane_shaft_ideal_torque(5 * gallon / 750, 1000 * psi, NULL) / (12 * inch_pound), 20.43,
-	         0.01},
+		 vane_shaft_ideal_torque(5 * gallon / 750, 1000 * psi, NULL) / (12 * inch_pound),
+		 20.43, 0.01},
 		{"P-02 hp = in.lb r/min / 63025.36 (definition)",
-	         vane_shaft_power(63025.36 * inch_pound, 1.0 / 60, NULL) / horsepower, 1, 1e-7},
+		 vane_shaft_power(63025.36 * inch_pound, 1.0 / 60, NULL) / horsepower, 1, 1e-7},
 		{"P-03 kW = N.m r/min / 9549.297 (definition)",
-	         vane_shaft_power(9549.297, 1.0 / 60, NULL), 1000, 1e-4},
+		 vane_shaft_power(9549.297, 1.0 / 60, NULL), 1000, 1e-4},
 	};
 	ROWS_CHECK(rows);
 }
@@ -45,7 +46,8 @@ START_TEST(worked_torque)
 		{"worked pump, lip seal", t.seal, 0.123345, 5e-7},
 		{"worked pump, losses", t.loss, 7.766028, 1e-6},
 		{"worked pump, shaft torque", t.total, 94.449647, 1e-6},
-		{"worked pump, shaft power, kW", vane_shaft_power(t.total, 25, NULL) / 1e3, 14.836116, 5e-7},
+		{"worked pump, shaft power, kW", vane_shaft_power(t.total, 25, NULL) / 1e3,
+		 14.836116, 5e-7},
 	};
 	ROWS_CHECK(rows);
 }
@@ -55,11 +57,12 @@ START_TEST(drive)
 {
 	const row rows[] = {
 		{"worked pump, 14.84 kW with factor 1.1, kW (IEC 60072-1, from memory)",
-	         vane_shaft_motor_iec(14836, 1.1, NULL) / 1e3, 18.5, 1e-12},
-		{"exactly a rating is enough, kW", vane_shaft_motor_iec(15e3, 1, NULL) / 1e3, 15, 1e-12},
+		 vane_shaft_motor_iec(14836, 1.1, NULL) / 1e3, 18.5, 1e-12},
+		{"exactly a rating is enough, kW", vane_shaft_motor_iec(15e3, 1, NULL) / 1e3, 15,
+		 1e-12},
 		{"a watt more is not, kW", vane_shaft_motor_iec(15001, 1, NULL) / 1e3, 18.5, 1e-12},
 		{"20 hp with factor 1.1 (NEMA MG 1, from memory), hp",
-	         vane_shaft_motor_nema(20 * horsepower, 1.1, NULL) / horsepower, 25, 1e-9},
+		 vane_shaft_motor_nema(20 * horsepower, 1.1, NULL) / horsepower, 25, 1e-9},
 	};
 	ROWS_CHECK(rows);
 	vane_error e;

@@ -62,8 +62,10 @@ START_TEST(worked_sensitivities)
 	state.outlet_pressure = 7e6;
 	const vane_slip low = run(&p, &state);
 	const row rows[] = {
-		{"worked pump, slot with a centred vane, L/min", centred.slot * 6e4, 0.181372, 5e-7},
-		{"worked pump, rotor on one plate, outer face", touching.face_outer * 6e4, 1.057666, 1e-6},
+		{"worked pump, slot with a centred vane, L/min", centred.slot * 6e4, 0.181372,
+		 5e-7},
+		{"worked pump, rotor on one plate, outer face", touching.face_outer * 6e4, 1.057666,
+		 1e-6},
 		{"worked pump, rotor on one plate, edge", touching.face_edge * 6e4, 0.388357, 1e-6},
 		{"worked pump, 10 mm2/s, total", thin.total * 6e4, 6.918636, 5e-7},
 		{"worked pump, 7 MPa, total", low.total * 6e4, 1.048286, 5e-7},
@@ -160,14 +162,22 @@ END_TEST
 
 START_TEST(rejects)
 {
-#define FIELD(name, value) {offsetof(vane_slip_state, name), "state." #name, value}
+#define FIELD(name, value)                                                                         \
+	{                                                                                          \
+		offsetof(vane_slip_state, name), "state." #name, value                             \
+	}
 	static const struct {
 		size_t offset;
 		const char *name;
 		double value;
 	} cases[] = {
-		FIELD(outlet_pressure, -1), FIELD(inlet_pressure, INFINITY), FIELD(case_pressure, INFINITY),
-		FIELD(speed, -1), FIELD(viscosity, 0), FIELD(density, 0), FIELD(pressure_viscosity, -1),
+		FIELD(outlet_pressure, -1),
+		FIELD(inlet_pressure, INFINITY),
+		FIELD(case_pressure, INFINITY),
+		FIELD(speed, -1),
+		FIELD(viscosity, 0),
+		FIELD(density, 0),
+		FIELD(pressure_viscosity, -1),
 		FIELD(thermal_diffusivity, 0),
 	};
 #undef FIELD
@@ -179,10 +189,12 @@ START_TEST(rejects)
 			vane_slip_state bad = worked_state();
 			const double value = nan ? NAN : cases[i].value;
 			memcpy((char *)&bad + cases[i].offset, &value, sizeof value);
-			ck_assert_int_eq(vane_slip_run(&p, &bad, &slip, &error), VANE_INVALID_ARGUMENT);
-			ck_assert_msg(strcmp(error.name, cases[i].name) == 0, "%s for %s", error.name,
-			              cases[i].name);
-			ck_assert(isnan(slip.total) && isnan(slip.greatest_graetz) && slip.caution == 0);
+			ck_assert_int_eq(vane_slip_run(&p, &bad, &slip, &error),
+					 VANE_INVALID_ARGUMENT);
+			ck_assert_msg(strcmp(error.name, cases[i].name) == 0, "%s for %s",
+				      error.name, cases[i].name);
+			ck_assert(isnan(slip.total) && isnan(slip.greatest_graetz) &&
+				  slip.caution == 0);
 		}
 	ck_assert_int_eq(vane_slip_run(&p, NULL, &slip, &error), VANE_INVALID_ARGUMENT);
 	vane_slip_state state = worked_state();
@@ -194,5 +206,4 @@ START_TEST(rejects)
 END_TEST
 
 SUITE("slip", worked_paths, worked_sensitivities, scaling, closed_gaps_do_not_leak,
-      roots_with_the_zone_spare_the_root_paths,
-      the_zero_of_the_angles_is_free, cautions, rejects)
+      roots_with_the_zone_spare_the_root_paths, the_zero_of_the_angles_is_free, cautions, rejects)

@@ -47,8 +47,8 @@ START_TEST(efficiencies)
 		 0.006},
 	};
 	ROWS_CHECK(rows);
-	CHECK_NEAR(vol(0.0015, n, 100e-6) * mech(100e-6, 70e5, 120),
-	           overall(0.0015, 70e5, 120, n), 1e-14);
+	CHECK_NEAR(vol(0.0015, n, 100e-6) * mech(100e-6, 70e5, 120), overall(0.0015, 70e5, 120, n),
+		   1e-14);
 	ck_assert(vol(0, 1, 1) == 0 && mech(1, 0, 1) == 0 && overall(1, 0, 1, 1) == 0);
 }
 END_TEST
@@ -72,10 +72,10 @@ END_TEST
 static vane_reading at(double speed, double dp, double flow)
 {
 	return (vane_reading){.speed = speed,
-	                      .pressure = dp + 2e4,
-	                      .inlet_pressure = 2e4,
-	                      .temperature = 313.15,
-	                      .flow = flow};
+			      .pressure = dp + 2e4,
+			      .inlet_pressure = 2e4,
+			      .temperature = 313.15,
+			      .flow = flow};
 }
 
 START_TEST(norris)
@@ -83,13 +83,13 @@ START_TEST(norris)
 	/* NIST StRD, Norris (linear, 36 observations), data and certified values
 	 * from memory; at 1 1/s, V is the intercept and the slope is -B1. */
 	static const double y[36] = {0.1,   338.8, 118.1, 888.0, 9.2,   228.1, 668.5, 998.5, 449.1,
-	                             778.9, 559.2, 0.3,   0.1,   778.1, 668.8, 339.3, 448.9, 10.8,
-	                             557.7, 228.3, 998.0, 888.8, 119.6, 0.3,   0.6,   557.6, 339.3,
-	                             888.0, 998.5, 778.9, 10.2,  117.6, 228.9, 668.4, 449.2, 0.2};
+				     778.9, 559.2, 0.3,   0.1,   778.1, 668.8, 339.3, 448.9, 10.8,
+				     557.7, 228.3, 998.0, 888.8, 119.6, 0.3,   0.6,   557.6, 339.3,
+				     888.0, 998.5, 778.9, 10.2,  117.6, 228.9, 668.4, 449.2, 0.2};
 	static const double x[36] = {0.2,   337.4, 118.2, 884.6, 10.1,  226.5, 666.3, 996.3, 448.6,
-	                             777.0, 558.2, 0.4,   0.6,   775.5, 666.9, 338.0, 447.5, 11.6,
-	                             556.0, 228.1, 995.8, 887.6, 120.2, 0.3,   0.3,   556.8, 339.1,
-	                             887.2, 999.0, 779.0, 11.1,  118.3, 229.2, 669.1, 448.9, 0.5};
+				     777.0, 558.2, 0.4,   0.6,   775.5, 666.9, 338.0, 447.5, 11.6,
+				     556.0, 228.1, 995.8, 887.6, 120.2, 0.3,   0.3,   556.8, 339.1,
+				     887.2, 999.0, 779.0, 11.1,  118.3, 229.2, 669.1, 448.9, 0.5};
 	vane_reading reading[36];
 	for (int i = 0; i < 36; i++) {
 		reading[i] = at(1, 0, y[i]);
@@ -255,8 +255,8 @@ static double column(const vane_oil *oil, const vane_reading *r, int i)
 	vane_oil_state state;
 	ck_assert_int_eq(vane_oil_at(oil, r->temperature, &state, NULL), VANE_OK);
 	const double dp = r->pressure - r->inlet_pressure;
-	const double columns[4] = {r->speed, -dp / state.viscosity,
-	                           -sqrt(2 * dp / state.density), -r->speed * dp};
+	const double columns[4] = {r->speed, -dp / state.viscosity, -sqrt(2 * dp / state.density),
+				   -r->speed * dp};
 	return columns[i];
 }
 
@@ -271,8 +271,8 @@ static int plan(const vane_oil *oil, int temperatures, int speeds, vane_reading 
 			for (int p = 0; p < 6; p++) {
 				vane_reading *r = &reading[n++];
 				*r = (vane_reading){.speed = speed[s],
-				                    .pressure = dp[p],
-				                    .temperature = temperature[t]};
+						    .pressure = dp[p],
+						    .temperature = temperature[t]};
 				for (int i = 0; i < 4; i++)
 					r->flow += true_value[i] * column(oil, r, i);
 			}
@@ -281,8 +281,7 @@ static int plan(const vane_oil *oil, int temperatures, int speeds, vane_reading 
 	return n;
 }
 
-static const int32_t all =
-	VANE_SLIP_LAMINAR | VANE_SLIP_ORIFICE | VANE_SLIP_COMPRESSIBILITY;
+static const int32_t all = VANE_SLIP_LAMINAR | VANE_SLIP_ORIFICE | VANE_SLIP_COMPRESSIBILITY;
 
 START_TEST(slip_recovered)
 {
@@ -322,7 +321,7 @@ START_TEST(slip_covariance)
 	 * of slip_recovered plus ((7 i mod 24) - 11.5) 1e-7 m3/s; Walther's law
 	 * through 46.0 and 6.8 mm2/s, 860 kg/m3. */
 	static const double b[4] = {3.598963899535e-05, 4.152709989989e-14, 3.004166276143e-07,
-	                            1.948523839001e-14};
+				    1.948523839001e-14};
 	static const double c[16] = {
 		3.179938654438e-16,  -3.276657435810e-24, 6.911004076549e-17,  -3.933145065485e-24,
 		-3.276657435810e-24, 4.582138586923e-31,  -1.423198199361e-24, -3.357518056156e-31,
@@ -339,7 +338,7 @@ START_TEST(slip_covariance)
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, covariance, NULL), VANE_OK);
 	const double got[4] = {f.displacement, f.laminar, f.orifice, f.compressibility};
 	const double u[4] = {f.displacement_uncertainty, f.laminar_uncertainty,
-	                     f.orifice_uncertainty, f.compressibility_uncertainty};
+			     f.orifice_uncertainty, f.compressibility_uncertainty};
 	for (int i = 0; i < 4; i++) {
 		CHECK_NEAR(got[i], b[i], 1e-9);
 		CHECK_NEAR(u[i], sqrt(c[5 * i]), 1e-9);
@@ -374,7 +373,7 @@ START_TEST(slip_plans)
 	/* One temperature, one speed: laminar slip and compression are one column. */
 	n = plan(&oil, 1, 1, reading);
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, covariance, &e),
-	                 VANE_NOT_IDENTIFIABLE);
+			 VANE_NOT_IDENTIFIABLE);
 	ck_assert(strstr(e.text, "speed") != NULL);
 	ck_assert(isnan(f.displacement) && isnan(f.condition) && f.terms == 0);
 	ck_assert(isnan(covariance[0]) && isnan(covariance[15]));
@@ -383,13 +382,13 @@ START_TEST(slip_plans)
 	ck_assert_int_eq(f.degrees_of_freedom, 4);
 	/* Too few; and one reading many times over. */
 	ck_assert_int_eq(vane_stand_slip_fit(reading, 4, &oil, all, &f, NULL, &e),
-	                 VANE_NOT_IDENTIFIABLE);
+			 VANE_NOT_IDENTIFIABLE);
 	ck_assert(strstr(e.text, "one reading more") != NULL);
 	for (int i = 1; i < 24; i++)
 		reading[i] = reading[0];
 	for (int32_t terms = 1; terms < 8; terms++)
 		ck_assert_int_eq(vane_stand_slip_fit(reading, 24, &oil, terms, &f, NULL, &e),
-		                 VANE_NOT_IDENTIFIABLE);
+				 VANE_NOT_IDENTIFIABLE);
 	ck_assert_int_eq(vane_stand_slip_fit(reading, 24, &oil, 0, &f, NULL, &e), VANE_OK);
 	CHECK_NEAR(f.displacement, reading[0].flow / reading[0].speed, 1e-14);
 	ck_assert(f.laminar == 0);
@@ -397,7 +396,7 @@ START_TEST(slip_plans)
 	for (int i = 0; i < 24; i++)
 		reading[i] = at(20, 0, 1e-3);
 	ck_assert_int_eq(vane_stand_slip_fit(reading, 24, &oil, 1, &f, NULL, &e),
-	                 VANE_NOT_IDENTIFIABLE);
+			 VANE_NOT_IDENTIFIABLE);
 	ck_assert(strstr(e.text, "pressures") != NULL);
 }
 END_TEST
@@ -425,17 +424,17 @@ START_TEST(rejections)
 	vane_slip_fit f;
 	const int n = plan(&oil, 2, 2, reading);
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, 8, &f, NULL, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(e.name, "terms");
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, NULL, 7, &f, NULL, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, 7, NULL, NULL, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	ck_assert_int_eq(vane_stand_slip_fit(reading, 200000, &oil, 7, &f, NULL, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	reading[5].temperature = NAN;
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, 7, &f, NULL, &e),
-	                 VANE_INVALID_ARGUMENT);
+			 VANE_INVALID_ARGUMENT);
 	ck_assert_str_eq(e.name, "reading.temperature");
 	ck_assert_int_eq(e.index, 5);
 	reading[5].temperature = 313.15;

@@ -7,22 +7,25 @@ START_TEST(worked_forces)
 {
 	const vane_parts p = worked_pump();
 	const double at[] = {0.001, 20, 30, 45, 60, 90, 110, 125, 140, 150, 160};
-	const double want[] = {325.637, 644.360, 641.662, 641.388, 641.515,
-	                       326.039, 3.7168, 4.7526, 1.3237, -0.1876, 0.9758};
+	const double want[] = {325.637, 644.360, 641.662, 641.388, 641.515, 326.039,
+			       3.7168,  4.7526,  1.3237,  -0.1876, 0.9758};
 	const double digit[] = {5e-4, 5e-4, 5e-4, 5e-4, 5e-4, 5e-4, 5e-5, 5e-5, 5e-5, 5e-5, 5e-5};
 	vane_tip_force f;
 	for (int i = 0; i < 11; i++) {
 		ck_assert_int_eq(vane_tip_at(&p, 15e6, 25, at[i] * DEGREE, &f, NULL), VANE_OK);
-		const row rows[] = {{"worked pump, contact force, N", f.contact, want[i], digit[i]}};
+		const row rows[] = {
+			{"worked pump, contact force, N", f.contact, want[i], digit[i]}};
 		ROWS_CHECK(rows);
 	}
 	vane_tip_at(&p, 15e6, 25, 90 * DEGREE, &f, NULL);
-	const row mouth[] = {{"worked pump, slot mouth on the large land, N", f.slot_mouth, 3108.8, 0.05}};
+	const row mouth[] = {
+		{"worked pump, slot mouth on the large land, N", f.slot_mouth, 3108.8, 0.05}};
 	ROWS_CHECK(mouth);
 	vane_parts smooth = p;
 	smooth.tip_friction = smooth.slot_friction = 0;
 	vane_tip_at(&smooth, 15e6, 25, 45 * DEGREE, &f, NULL);
-	const row frictionless[] = {{"worked pump, frictionless at 45 deg, N", f.contact, 675.252437, 5e-7}};
+	const row frictionless[] = {
+		{"worked pump, frictionless at 45 deg, N", f.contact, 675.252437, 5e-7}};
 	ROWS_CHECK(frictionless);
 }
 END_TEST
@@ -51,7 +54,8 @@ START_TEST(lift_off_does_not_depend_on_speed)
 		vane_parts p = worked_pump();
 		p.ring.law = law;
 		p.tip_friction = p.slot_friction = 0;
-		const double mass = p.vane_density * p.vane_height * p.vane_thickness * p.vane_width;
+		const double mass =
+			p.vane_density * p.vane_height * p.vane_thickness * p.vane_width;
 		for (double speed = 5; speed < 60; speed *= 2) {
 			const double omega = 2 * 3.14159265358979323846 * speed;
 			double lowest = INFINITY;
@@ -60,10 +64,11 @@ START_TEST(lift_off_does_not_depend_on_speed)
 				vane_tip_contact c;
 				vane_tip_at(&p, 0, speed, i * DEGREE / 200, &f, NULL);
 				vane_displacement_contact(&p, i * DEGREE / 200, &c, NULL);
-				lowest = fmin(lowest, f.contact * cos(c.normal) / (mass * omega * omega));
+				lowest = fmin(lowest,
+					      f.contact * cos(c.normal) / (mass * omega * omega));
 			}
-			const row rows[] = {{"worked pump, least margin of contact, mm", lowest * 1e3,
-			                     least[law - 1], 6e-4}};
+			const row rows[] = {{"worked pump, least margin of contact, mm",
+					     lowest * 1e3, least[law - 1], 6e-4}};
 			ROWS_CHECK(rows);
 		}
 	}

@@ -4,8 +4,8 @@
 
 #include <stdio.h>
 
-#define BOTH(si, shop, si_name, shop_name)                                                      \
-	printf("1 %s\t%s\t%.17g\n", shop_name, si_name, vane_units_##si##_from_##shop(1, NULL)); \
+#define BOTH(si, shop, si_name, shop_name)                                                         \
+	printf("1 %s\t%s\t%.17g\n", shop_name, si_name, vane_units_##si##_from_##shop(1, NULL));   \
 	printf("1 %s\t%s\t%.17g\n", si_name, shop_name, vane_units_##shop##_from_##si(1, NULL))
 
 int main(void)

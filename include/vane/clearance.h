@@ -20,9 +20,10 @@ extern "C" {
 
 /** What a measured clearance proves about its limits. The numbers are never changed. */
 enum vane_verdict {
-	VANE_VERDICT_CONFORMS = 1,   /**< Inside the limits by at least the guard band. */
-	VANE_VERDICT_NOT_PROVEN = 2, /**< Too near a limit for this uncertainty: neither is proven. */
-	VANE_VERDICT_FAILS = 3       /**< Outside a limit by more than the guard band. */
+	VANE_VERDICT_CONFORMS = 1, /**< Inside the limits by at least the guard band. */
+	VANE_VERDICT_NOT_PROVEN =
+		2,             /**< Too near a limit for this uncertainty: neither is proven. */
+	VANE_VERDICT_FAILS = 3 /**< Outside a limit by more than the guard band. */
 };
 
 /** What to do with a part. The numbers are never changed. */
@@ -45,10 +46,10 @@ typedef struct vane_instrument {
 typedef struct vane_width {
 	double mean;        /**< Mean of the readings [m; > 0]. */
 	double uncertainty; /**< Combined standard uncertainty of the mean [m; >= 0]. */
-	double systematic;  /**< The part of it common to all widths from this instrument [m; >= 0]. */
-	double spread;      /**< Standard deviation of the readings; 0 for a single one [m; >= 0]. */
-	double least;       /**< Least reading [m; > 0]. */
-	double greatest;    /**< Greatest reading [m; > 0]. */
+	double systematic; /**< The part of it common to all widths from this instrument [m; >= 0]. */
+	double spread;     /**< Standard deviation of the readings; 0 for a single one [m; >= 0]. */
+	double least;      /**< Least reading [m; > 0]. */
+	double greatest;   /**< Greatest reading [m; > 0]. */
 } vane_width;
 
 /** A clearance between two measured widths. */
@@ -61,14 +62,14 @@ typedef struct vane_gap {
 
 /** Limits that a ring, its rotor and its vanes are judged by. */
 typedef struct vane_width_limits {
-	double ring_rotor_low;  /**< Least total clearance, ring to rotor [m; any]. */
+	double ring_rotor_low; /**< Least total clearance, ring to rotor [m; any]. */
 	double ring_rotor_high; /**< Greatest total clearance, ring to rotor [m; > ring_rotor_low]. */
 	double ring_vane_low;   /**< Least total clearance, ring to vanes [m; any]. */
-	double ring_vane_high;  /**< Greatest total clearance, ring to vanes [m; > ring_vane_low]. */
-	double ring_least;      /**< Narrowest usable ring, or 0 if not known [m; >= 0]. */
-	double rotor_least;     /**< Narrowest usable rotor, or 0 if not known [m; >= 0]. */
-	double vane_least;      /**< Narrowest usable vane, or 0 if not known [m; >= 0]. */
-	double coverage;        /**< Guard band in standard uncertainties [1; >= 0]. */
+	double ring_vane_high; /**< Greatest total clearance, ring to vanes [m; > ring_vane_low]. */
+	double ring_least;     /**< Narrowest usable ring, or 0 if not known [m; >= 0]. */
+	double rotor_least;    /**< Narrowest usable rotor, or 0 if not known [m; >= 0]. */
+	double vane_least;     /**< Narrowest usable vane, or 0 if not known [m; >= 0]. */
+	double coverage;       /**< Guard band in standard uncertainties [1; >= 0]. */
 } vane_width_limits;
 
 /** What the three widths of a cartridge call for. */
@@ -76,12 +77,12 @@ typedef struct vane_decision {
 	vane_gap ring_rotor;           /**< Clearance between ring and rotor. */
 	vane_gap ring_vane;            /**< Clearance between ring and vanes. */
 	double ring_rotor_probability; /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
-	double ring_vane_probability;  /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
-	int32_t ring_rotor_verdict;    /**< A number of enum vane_verdict [1; any]. */
-	int32_t ring_vane_verdict;     /**< A number of enum vane_verdict [1; any]. */
-	int32_t ring;                  /**< A number of enum vane_action [1; any]. */
-	int32_t rotor;                 /**< A number of enum vane_action [1; any]. */
-	int32_t vane;                  /**< A number of enum vane_action [1; any]. */
+	double ring_vane_probability; /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
+	int32_t ring_rotor_verdict; /**< A number of enum vane_verdict [1; any]. */
+	int32_t ring_vane_verdict;  /**< A number of enum vane_verdict [1; any]. */
+	int32_t ring;               /**< A number of enum vane_action [1; any]. */
+	int32_t rotor;              /**< A number of enum vane_action [1; any]. */
+	int32_t vane;               /**< A number of enum vane_action [1; any]. */
 } vane_decision;
 
 /**
@@ -109,8 +110,8 @@ typedef struct vane_decision {
  * @return    VANE_OK or a number of enum vane_status.
  */
 VANE_API int32_t vane_clearance_width(const double *reading, int64_t readings,
-                                      const vane_instrument *instrument, vane_width *out,
-                                      vane_error *error);
+				      const vane_instrument *instrument, vane_width *out,
+				      vane_error *error);
 
 /**
  * Clearance between two measured widths.
@@ -132,8 +133,7 @@ VANE_API int32_t vane_clearance_width(const double *reading, int64_t readings,
  * @return    VANE_OK or a number of enum vane_status.
  */
 VANE_API int32_t vane_clearance_between(const vane_width *outer, const vane_width *inner,
-                                        int32_t same_instrument, vane_gap *out,
-                                        vane_error *error);
+					int32_t same_instrument, vane_gap *out, vane_error *error);
 
 /**
  * Probability that a measured clearance is within its limits.
@@ -152,7 +152,7 @@ VANE_API int32_t vane_clearance_between(const vane_width *outer, const vane_widt
  * @return    Probability [1].
  */
 VANE_API double vane_clearance_probability(double gap, double uncertainty, double low, double high,
-                                           vane_error *error);
+					   vane_error *error);
 
 /**
  * Whether a measured clearance proves that its limits are kept, or broken.
@@ -178,8 +178,8 @@ VANE_API double vane_clearance_probability(double gap, double uncertainty, doubl
  * @return    VANE_OK or a number of enum vane_status.
  */
 VANE_API int32_t vane_clearance_verdict(double gap, double uncertainty, double low, double high,
-                                        double coverage, int32_t *verdict, double *probability,
-                                        vane_error *error);
+					double coverage, int32_t *verdict, double *probability,
+					vane_error *error);
 
 /**
  * Clearance when the two parts have warmed, perhaps unequally.
@@ -203,8 +203,8 @@ VANE_API int32_t vane_clearance_verdict(double gap, double uncertainty, double l
  * @return    Total clearance, both sides together [m].
  */
 VANE_API double vane_clearance_thermal(double outer, double inner, double outer_expansion,
-                                       double inner_expansion, double outer_rise,
-                                       double inner_rise, vane_error *error);
+				       double inner_expansion, double outer_rise, double inner_rise,
+				       vane_error *error);
 
 /**
  * Fills in the limits of the trade, for want of the parts' own documentation.
@@ -245,9 +245,9 @@ VANE_API void vane_width_limits_default(vane_width_limits *limits);
  * @return    VANE_OK or a number of enum vane_status.
  */
 VANE_API int32_t vane_clearance_decide(const vane_width *ring, const vane_width *rotor,
-                                       const vane_width *vane, int32_t same_instrument,
-                                       const vane_width_limits *limits, vane_decision *out,
-                                       vane_error *error);
+				       const vane_width *vane, int32_t same_instrument,
+				       const vane_width_limits *limits, vane_decision *out,
+				       vane_error *error);
 
 #ifdef __cplusplus
 }

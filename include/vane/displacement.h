@@ -29,7 +29,7 @@ extern "C" {
  * @return    Displacement per revolution, convention A [m3].
  */
 VANE_API double vane_displacement_roots_zone(double large_radius, double small_radius, double width,
-                                             vane_error *error);
+					     vane_error *error);
 
 /**
  * Displacement of a balanced pump whose under-vane chambers stay at the outlet (convention B).
@@ -48,8 +48,8 @@ VANE_API double vane_displacement_roots_zone(double large_radius, double small_r
  * @return    Displacement per revolution, convention B [m3].
  */
 VANE_API double vane_displacement_roots_outlet(double large_radius, double small_radius,
-                                               double width, double vane_thickness, double vanes,
-                                               vane_error *error);
+					       double width, double vane_thickness, double vanes,
+					       vane_error *error);
 
 /**
  * Displacement of a pump with one lobe: a circular ring set eccentric to the rotor, thin vanes.
@@ -69,7 +69,7 @@ VANE_API double vane_displacement_roots_outlet(double large_radius, double small
  * @return    Displacement per revolution, thin vanes [m3].
  */
 VANE_API double vane_displacement_eccentric(double ring_radius, double eccentricity, double width,
-                                            double vanes, vane_error *error);
+					    double vanes, vane_error *error);
 
 /**
  * What the roots of an eccentric pump take from its displacement when they do not pump.
@@ -87,8 +87,8 @@ VANE_API double vane_displacement_eccentric(double ring_radius, double eccentric
  * @return    Displacement to subtract [m3].
  */
 VANE_API double vane_displacement_eccentric_roots(double eccentricity, double width,
-                                                  double vane_thickness, double vanes,
-                                                  vane_error *error);
+						  double vane_thickness, double vanes,
+						  vane_error *error);
 
 /**
  * Displacement of an eccentric pump as an elementary textbook prints it.
@@ -107,15 +107,15 @@ VANE_API double vane_displacement_eccentric_roots(double eccentricity, double wi
  * @return    The textbook's displacement [m3].
  */
 VANE_API double vane_displacement_textbook(double ring_diameter, double rotor_diameter,
-                                           double eccentricity, double width, vane_error *error);
+					   double eccentricity, double width, vane_error *error);
 
 /** Where a rounded tip touches the ring. */
 typedef struct vane_tip_contact {
-	double normal;   /**< Angle of the common normal to the radius [rad; any]. */
-	double offset;   /**< Distance of the contact from the vane's middle plane, + leading [m; any]. */
-	double height;   /**< Distance of the contact from the axis along the vane [m; > 0]. */
-	double radius;   /**< Distance of the contact from the axis [m; > 0]. */
-	double angle;    /**< Angle of the contact [rad; any]. */
+	double normal; /**< Angle of the common normal to the radius [rad; any]. */
+	double offset; /**< Distance of the contact from the vane's middle plane, + leading [m; any]. */
+	double height;      /**< Distance of the contact from the axis along the vane [m; > 0]. */
+	double radius;      /**< Distance of the contact from the axis [m; > 0]. */
+	double angle;       /**< Angle of the contact [rad; any]. */
 	double ring_radius; /**< Radius of curvature of the ring there, negative if convex [m; any]. */
 } vane_tip_contact;
 
@@ -135,17 +135,17 @@ typedef struct vane_tip_contact {
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_displacement_contact(const vane_parts *parts, double angle,
-                                           vane_tip_contact *out, vane_error *error);
+					   vane_tip_contact *out, vane_error *error);
 
 /** Displacement in both conventions, and the volumes of one chamber. */
 typedef struct vane_displacement {
-	double roots_zone;   /**< Displacement if the roots pump with the zone, convention A [m3; > 0]. */
+	double roots_zone; /**< Displacement if the roots pump with the zone, convention A [m3; > 0]. */
 	double roots_outlet; /**< Displacement if the roots stay at the outlet, convention B [m3; > 0]. */
-	double selected;     /**< The one that parts.roots selects [m3; > 0]. */
-	double greatest;     /**< Greatest volume of one chamber [m3; > 0]. */
-	double least;        /**< Least volume of one chamber [m3; > 0]. */
-	int32_t roots;       /**< Convention of the selected one, enum vane_parts_roots [1; 1 <= x <= 2]. */
-	int32_t caution;     /**< Set of enum vane_caution [1; >= 0]. */
+	double selected; /**< The one that parts.roots selects [m3; > 0]. */
+	double greatest; /**< Greatest volume of one chamber [m3; > 0]. */
+	double least;    /**< Least volume of one chamber [m3; > 0]. */
+	int32_t roots; /**< Convention of the selected one, enum vane_parts_roots [1; 1 <= x <= 2]. */
+	int32_t caution; /**< Set of enum vane_caution [1; >= 0]. */
 } vane_displacement;
 
 /**
@@ -163,7 +163,7 @@ typedef struct vane_displacement {
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_displacement_run(const vane_parts *parts, vane_displacement *out,
-                                       vane_error *error);
+				       vane_error *error);
 
 /**
  * Volume of the chamber between two neighbouring vanes.
@@ -179,7 +179,7 @@ VANE_API int32_t vane_displacement_run(const vane_parts *parts, vane_displacemen
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_displacement_chamber(const vane_parts *parts, double angle, double *volume,
-                                           double *rate, vane_error *error);
+					   double *rate, vane_error *error);
 
 #ifdef __cplusplus
 }

@@ -16,27 +16,27 @@ extern "C" {
 
 /** A cover, its bolts, and how they were tightened. */
 typedef struct vane_joint {
-	double diameter;          /**< Nominal diameter of the bolts [m; > 1.22687 pitch]. */
-	double pitch;             /**< Axial distance from thread to thread [m; > 0]. */
-	double stress_area;       /**< Tensile stress area of one bolt [m2; > 0]. */
-	double torque;            /**< Tightening torque of each bolt [N.m; > 0]. */
-	double torque_scatter;    /**< Torque is off by up to this fraction [1; 0 <= x <= 0.99]. */
-	double thread_friction;   /**< Coefficient of friction in the thread [1; >= 0]. */
-	double bearing_friction;  /**< Coefficient of friction under the turning face [1; >= 0]. */
-	double friction_scatter;  /**< Frictions, or the nut factor, are off by at most this
+	double diameter;         /**< Nominal diameter of the bolts [m; > 1.22687 pitch]. */
+	double pitch;            /**< Axial distance from thread to thread [m; > 0]. */
+	double stress_area;      /**< Tensile stress area of one bolt [m2; > 0]. */
+	double torque;           /**< Tightening torque of each bolt [N.m; > 0]. */
+	double torque_scatter;   /**< Torque is off by up to this fraction [1; 0 <= x <= 0.99]. */
+	double thread_friction;  /**< Coefficient of friction in the thread [1; >= 0]. */
+	double bearing_friction; /**< Coefficient of friction under the turning face [1; >= 0]. */
+	double friction_scatter; /**< Frictions, or the nut factor, are off by at most this
 	                               fraction [1; 0 <= x <= 0.99]. */
-	double bearing_diameter;  /**< Mean diameter of the turning face [m; > 0]. */
-	double nut_factor;        /**< Lumped factor K in place of the frictions, or 0 to use the
+	double bearing_diameter; /**< Mean diameter of the turning face [m; > 0]. */
+	double nut_factor;       /**< Lumped factor K in place of the frictions, or 0 to use the
 	                               frictions [1; >= 0]. */
-	double proof_stress;      /**< Proof stress of the bolts [Pa; > 0]. */
-	double bolt_stiffness;    /**< Stiffness of one bolt [N/m; > 0]. */
-	double joint_stiffness;   /**< Stiffness of the parts one bolt clamps [N/m; > 0]. */
-	double pressure;          /**< Pressure under the cover [Pa; >= 0]. */
-	double pressure_radius;   /**< Radius the pressure reaches, such as the mean of the O-ring
+	double proof_stress;     /**< Proof stress of the bolts [Pa; > 0]. */
+	double bolt_stiffness;   /**< Stiffness of one bolt [N/m; > 0]. */
+	double joint_stiffness;  /**< Stiffness of the parts one bolt clamps [N/m; > 0]. */
+	double pressure;         /**< Pressure under the cover [Pa; >= 0]. */
+	double pressure_radius;  /**< Radius the pressure reaches, such as the mean of the O-ring
 	                               [m; > 0]. */
-	double seating_loss;      /**< Preload each bolt loses as surfaces bed in [N; >= 0]. */
-	double spring_force;      /**< Whole force of the springs that lift the cover [N; >= 0]. */
-	int32_t bolts;            /**< Number of bolts, equally loaded [1; 1 <= x <= 1000]. */
+	double seating_loss;     /**< Preload each bolt loses as surfaces bed in [N; >= 0]. */
+	double spring_force;     /**< Whole force of the springs that lift the cover [N; >= 0]. */
+	int32_t bolts;           /**< Number of bolts, equally loaded [1; 1 <= x <= 1000]. */
 } vane_joint;
 
 /** What holds the cover. Forces are per bolt. */
@@ -101,8 +101,7 @@ VANE_API void vane_joint_default(vane_joint *joint);
  * @param[out] error  What went wrong, or NULL.
  * @return    A number of enum vane_status [1].
  */
-VANE_API int32_t vane_joint_run(const vane_joint *joint, vane_joint_result *out,
-                                vane_error *error);
+VANE_API int32_t vane_joint_run(const vane_joint *joint, vane_joint_result *out, vane_error *error);
 
 #ifdef __cplusplus
 }

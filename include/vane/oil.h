@@ -15,11 +15,11 @@ extern "C" {
 
 /** An oil, as its data sheet describes it. */
 typedef struct vane_oil {
-	double temperature_1;         /**< Temperature of the first viscosity [K; > 0]. */
-	double viscosity_1;           /**< Kinematic viscosity there [m2/s; > 3e-7]. */
-	double temperature_2;         /**< Temperature of the second viscosity, not the first [K; > 0]. */
-	double viscosity_2;           /**< Kinematic viscosity there, lower if hotter [m2/s; > 3e-7]. */
-	double density;               /**< Density at the reference temperature [kg/m3; > 0]. */
+	double temperature_1; /**< Temperature of the first viscosity [K; > 0]. */
+	double viscosity_1;   /**< Kinematic viscosity there [m2/s; > 3e-7]. */
+	double temperature_2; /**< Temperature of the second viscosity, not the first [K; > 0]. */
+	double viscosity_2;   /**< Kinematic viscosity there, lower if hotter [m2/s; > 3e-7]. */
+	double density;       /**< Density at the reference temperature [kg/m3; > 0]. */
 	double reference_temperature; /**< Temperature of the density [K; > 0]. */
 	double thermal_expansion;     /**< Volumetric thermal expansion coefficient [1/K; >= 0]. */
 	double bulk_modulus;          /**< Bulk modulus of the oil without air [Pa; > 0]. */
@@ -29,13 +29,13 @@ typedef struct vane_oil {
 
 /** An oil at one temperature and zero gauge pressure. */
 typedef struct vane_oil_state {
-	double temperature;           /**< Temperature [K; > 0]. */
-	double viscosity;             /**< Dynamic viscosity [Pa.s; > 0]. */
-	double kinematic_viscosity;   /**< Kinematic viscosity [m2/s; > 3e-7]. */
-	double density;               /**< Density [kg/m3; > 0]. */
-	double bulk_modulus;          /**< Bulk modulus of the oil without air [Pa; > 0]. */
-	double pressure_viscosity;    /**< Pressure-viscosity coefficient of Barus [1/Pa; >= 0]. */
-	double specific_heat;         /**< Specific heat capacity [J/(kg.K); > 0]. */
+	double temperature;         /**< Temperature [K; > 0]. */
+	double viscosity;           /**< Dynamic viscosity [Pa.s; > 0]. */
+	double kinematic_viscosity; /**< Kinematic viscosity [m2/s; > 3e-7]. */
+	double density;             /**< Density [kg/m3; > 0]. */
+	double bulk_modulus;        /**< Bulk modulus of the oil without air [Pa; > 0]. */
+	double pressure_viscosity;  /**< Pressure-viscosity coefficient of Barus [1/Pa; >= 0]. */
+	double specific_heat;       /**< Specific heat capacity [J/(kg.K); > 0]. */
 	double viscosity_temperature; /**< Relative fall of dynamic viscosity per kelvin [1/K; >= 0]. */
 } vane_oil_state;
 
@@ -80,7 +80,7 @@ VANE_API double vane_oil_grade_viscosity(double grade, vane_error *error);
  * @return    A number of enum vane_status.
  */
 VANE_API int32_t vane_oil_from_grade(double grade, double viscosity_index, vane_oil *oil,
-                                     vane_error *error);
+				     vane_error *error);
 
 /**
  * State of an oil at one temperature and zero gauge pressure.
@@ -97,7 +97,7 @@ VANE_API int32_t vane_oil_from_grade(double grade, double viscosity_index, vane_
  * @return    A number of enum vane_status.
  */
 VANE_API int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *state,
-                             vane_error *error);
+			     vane_error *error);
 
 /**
  * Kinematic viscosity at a temperature, from two known points.
@@ -117,7 +117,7 @@ VANE_API int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_s
  * @return    Kinematic viscosity [m2/s].
  */
 VANE_API double vane_oil_walther(double temperature, double temperature_1, double viscosity_1,
-                                 double temperature_2, double viscosity_2, vane_error *error);
+				 double temperature_2, double viscosity_2, vane_error *error);
 
 /**
  * Density at a temperature, for a constant coefficient of expansion.
@@ -135,7 +135,7 @@ VANE_API double vane_oil_walther(double temperature, double temperature_1, doubl
  * @return    Density [kg/m3].
  */
 VANE_API double vane_oil_density(double temperature, double density, double reference_temperature,
-                                 double thermal_expansion, vane_error *error);
+				 double thermal_expansion, vane_error *error);
 
 /**
  * Dynamic viscosity from kinematic viscosity.
@@ -151,7 +151,7 @@ VANE_API double vane_oil_density(double temperature, double density, double refe
  * @return    Dynamic viscosity [Pa.s].
  */
 VANE_API double vane_oil_dynamic_viscosity(double kinematic_viscosity, double density,
-                                           vane_error *error);
+					   vane_error *error);
 
 /**
  * Dynamic viscosity under pressure.
@@ -168,7 +168,7 @@ VANE_API double vane_oil_dynamic_viscosity(double kinematic_viscosity, double de
  * @return    Dynamic viscosity [Pa.s].
  */
 VANE_API double vane_oil_barus(double viscosity, double pressure_viscosity, double pressure,
-                               vane_error *error);
+			       vane_error *error);
 
 /**
  * Mean fluidity along an isothermal leakage path, relative to zero pressure.
@@ -186,7 +186,7 @@ VANE_API double vane_oil_barus(double viscosity, double pressure_viscosity, doub
  * @return    Factor on flow [1].
  */
 VANE_API double vane_oil_barus_factor(double pressure_viscosity, double inlet_pressure,
-                                      double outlet_pressure, vane_error *error);
+				      double outlet_pressure, vane_error *error);
 
 /**
  * Viscosity index, not rounded.

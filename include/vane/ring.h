@@ -54,7 +54,7 @@ typedef struct vane_ring_lift {
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_ring_law_at(int32_t law, double fraction, vane_ring_lift *out,
-                                  vane_error *error);
+				  vane_error *error);
 
 /** A balanced cam ring of two equal lobes, described by the path of the vane's crown. */
 typedef struct vane_ring {
@@ -65,9 +65,9 @@ typedef struct vane_ring {
 	double rise;         /**< Angle of the rise, small to large [rad; > 0]. */
 	double large_dwell;  /**< Angle of the large dwell [rad; >= 0]. */
 	double fall;         /**< Angle of the fall; the four angles add up to pi [rad; > 0]. */
-	double phase;        /**< Angle of the middle of a small dwell [rad; -6.283185307179586 <= x <= 6.283185307179586]. */
-	int32_t law;         /**< Law of both transitions, enum vane_ring_law [1; 1 <= x <= 5]. */
-	int32_t reserved;    /**< Must be 0 [1; 0]. */
+	double phase; /**< Angle of the middle of a small dwell [rad; -6.283185307179586 <= x <= 6.283185307179586]. */
+	int32_t law;      /**< Law of both transitions, enum vane_ring_law [1; 1 <= x <= 5]. */
+	int32_t reserved; /**< Must be 0 [1; 0]. */
 } vane_ring;
 
 /** Radius of the vane's crown at an angle, with its derivatives by angle. */
@@ -104,7 +104,7 @@ VANE_API void vane_ring_default(vane_ring *ring);
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_ring_at(const vane_ring *ring, double angle, vane_ring_point *out,
-                              vane_error *error);
+			      vane_error *error);
 
 /**
  * The ring turned over, face for face, about the axis 45 degrees from its dwells.

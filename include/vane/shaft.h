@@ -96,7 +96,7 @@ VANE_API double vane_shaft_motor_nema(double power, double service_factor, vane_
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_shaft_run(const vane_parts *parts, double dp, double speed, double viscosity,
-                                vane_torque *out, vane_error *error);
+				vane_torque *out, vane_error *error);
 
 #ifdef __cplusplus
 }

@@ -17,13 +17,14 @@ extern "C" {
 /** How a displacement was derived. The numbers are never changed. */
 enum vane_derived_method {
 	VANE_DERIVED_INTERCEPT = 1, /**< Flow against pressure, carried to zero pressure. */
-	VANE_DERIVED_TWO_STEP = 2   /**< Flow against speed at each pressure, then to zero pressure. */
+	VANE_DERIVED_TWO_STEP =
+		2 /**< Flow against speed at each pressure, then to zero pressure. */
 };
 
 /** Terms of the slip law besides the displacement. Bits of a set. */
 enum vane_slip_term {
-	VANE_SLIP_LAMINAR = 1,        /**< Flat clearances: slip goes with 1/viscosity. */
-	VANE_SLIP_ORIFICE = 2,        /**< Sharp edges and cuts: slip goes with the root of pressure. */
+	VANE_SLIP_LAMINAR = 1, /**< Flat clearances: slip goes with 1/viscosity. */
+	VANE_SLIP_ORIFICE = 2, /**< Sharp edges and cuts: slip goes with the root of pressure. */
 	VANE_SLIP_COMPRESSIBILITY = 4 /**< Oil compressed and carried over: goes with speed. */
 };
 
@@ -39,32 +40,32 @@ typedef struct vane_reading {
 
 /** Derived displacement. */
 typedef struct vane_derived {
-	double displacement;       /**< Volume per revolution at zero pressure difference [m3; any]. */
-	double uncertainty;        /**< Its standard uncertainty, from scatter [m3; >= 0]. */
-	double slope;              /**< Slip per pressure difference at the mean speed [m3/(s.Pa); any]. */
-	double slope_uncertainty;  /**< Its standard uncertainty, from scatter [m3/(s.Pa); >= 0]. */
-	double residual;           /**< Standard deviation about the line, per revolution [m3; >= 0]. */
-	int32_t method;            /**< A number of enum vane_derived_method [1; any]. */
-	int32_t levels;            /**< Pressure levels used by the two-step method, else 0 [1; >= 0]. */
+	double displacement; /**< Volume per revolution at zero pressure difference [m3; any]. */
+	double uncertainty;  /**< Its standard uncertainty, from scatter [m3; >= 0]. */
+	double slope; /**< Slip per pressure difference at the mean speed [m3/(s.Pa); any]. */
+	double slope_uncertainty; /**< Its standard uncertainty, from scatter [m3/(s.Pa); >= 0]. */
+	double residual; /**< Standard deviation about the line, per revolution [m3; >= 0]. */
+	int32_t method;  /**< A number of enum vane_derived_method [1; any]. */
+	int32_t levels;  /**< Pressure levels used by the two-step method, else 0 [1; >= 0]. */
 	int32_t degrees_of_freedom; /**< Of the final regression [1; >= 0]. */
-	int32_t caution;           /**< Set of enum vane_caution [1; any]. */
+	int32_t caution;            /**< Set of enum vane_caution [1; any]. */
 } vane_derived;
 
 /** Coefficients of the slip law; 0 for a term left out. */
 typedef struct vane_slip_fit {
-	double displacement;                /**< V, displacement [m3; any]. */
-	double laminar;                     /**< C_L, laminar slip coefficient [m3; any]. */
-	double orifice;                     /**< C_T, orifice slip coefficient, an area [m2; any]. */
-	double compressibility;             /**< C_c, volume lost per pressure [m3/Pa; any]. */
-	double displacement_uncertainty;    /**< Standard uncertainty of V [m3; >= 0]. */
-	double laminar_uncertainty;         /**< Standard uncertainty of C_L [m3; >= 0]. */
-	double orifice_uncertainty;         /**< Standard uncertainty of C_T [m2; >= 0]. */
+	double displacement;             /**< V, displacement [m3; any]. */
+	double laminar;                  /**< C_L, laminar slip coefficient [m3; any]. */
+	double orifice;                  /**< C_T, orifice slip coefficient, an area [m2; any]. */
+	double compressibility;          /**< C_c, volume lost per pressure [m3/Pa; any]. */
+	double displacement_uncertainty; /**< Standard uncertainty of V [m3; >= 0]. */
+	double laminar_uncertainty;      /**< Standard uncertainty of C_L [m3; >= 0]. */
+	double orifice_uncertainty;      /**< Standard uncertainty of C_T [m2; >= 0]. */
 	double compressibility_uncertainty; /**< Standard uncertainty of C_c [m3/Pa; >= 0]. */
-	double residual;                    /**< Standard deviation of flow about it [m3/s; >= 0]. */
-	double condition;                   /**< Condition number, columns scaled to length 1 [1; >= 1]. */
-	int32_t terms;                      /**< Set of enum vane_slip_term that was fitted [1; any]. */
-	int32_t degrees_of_freedom;         /**< Readings less coefficients [1; > 0]. */
-	int32_t caution;                    /**< Set of enum vane_caution [1; any]. */
+	double residual;            /**< Standard deviation of flow about it [m3/s; >= 0]. */
+	double condition;           /**< Condition number, columns scaled to length 1 [1; >= 1]. */
+	int32_t terms;              /**< Set of enum vane_slip_term that was fitted [1; any]. */
+	int32_t degrees_of_freedom; /**< Readings less coefficients [1; > 0]. */
+	int32_t caution;            /**< Set of enum vane_caution [1; any]. */
 } vane_slip_fit;
 
 /**
@@ -81,7 +82,7 @@ typedef struct vane_slip_fit {
  * @return    Efficiency; above 1 the readings or the displacement are wrong [1].
  */
 VANE_API double vane_stand_volumetric_efficiency(double flow, double speed, double displacement,
-                                                 vane_error *error);
+						 vane_error *error);
 
 /**
  * Hydraulic-mechanical efficiency of a pump.
@@ -97,7 +98,7 @@ VANE_API double vane_stand_volumetric_efficiency(double flow, double speed, doub
  * @return    Efficiency; above 1 the readings or the displacement are wrong [1].
  */
 VANE_API double vane_stand_mechanical_efficiency(double displacement, double dp, double torque,
-                                                 vane_error *error);
+						 vane_error *error);
 
 /**
  * Overall efficiency of a pump.
@@ -115,7 +116,7 @@ VANE_API double vane_stand_mechanical_efficiency(double displacement, double dp,
  * @return    Efficiency; above 1 the readings are wrong [1].
  */
 VANE_API double vane_stand_overall_efficiency(double flow, double dp, double torque, double speed,
-                                              vane_error *error);
+					      vane_error *error);
 
 /**
  * Flow that the pump would have delivered at the nominal speed.
@@ -136,7 +137,7 @@ VANE_API double vane_stand_overall_efficiency(double flow, double dp, double tor
  * @return    Corrected flow [m3/s].
  */
 VANE_API double vane_stand_speed_corrected(double flow, double displacement, double speed,
-                                           double nominal_speed, vane_error *error);
+					   double nominal_speed, vane_error *error);
 
 /**
  * Displacement of a pump from flows at several pressures.
@@ -170,7 +171,7 @@ VANE_API double vane_stand_speed_corrected(double flow, double displacement, dou
  *            fewer than three readings or only one pressure.
  */
 VANE_API int32_t vane_stand_displacement(const vane_reading *reading, int64_t readings,
-                                         vane_derived *out, vane_error *error);
+					 vane_derived *out, vane_error *error);
 
 /**
  * Splits the slip of a pump into laminar, orifice and compression losses.
@@ -204,8 +205,8 @@ VANE_API int32_t vane_stand_displacement(const vane_reading *reading, int64_t re
  *            that names the readings wanting.
  */
 VANE_API int32_t vane_stand_slip_fit(const vane_reading *reading, int64_t readings,
-                                     const vane_oil *oil, int32_t terms, vane_slip_fit *out,
-                                     double *covariance, vane_error *error);
+				     const vane_oil *oil, int32_t terms, vane_slip_fit *out,
+				     double *covariance, vane_error *error);
 
 #ifdef __cplusplus
 }

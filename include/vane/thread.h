@@ -144,8 +144,8 @@ VANE_API double vane_thread_stress_area_unified(double diameter, double pitch, v
  * @return    Tightening torque [N.m].
  */
 VANE_API double vane_thread_torque(double preload, double pitch, double pitch_diameter,
-                                   double thread_friction, double bearing_friction,
-                                   double bearing_diameter, vane_error *error);
+				   double thread_friction, double bearing_friction,
+				   double bearing_diameter, vane_error *error);
 
 /**
  * Preload that a tightening torque leaves, from pitch and friction.
@@ -165,8 +165,8 @@ VANE_API double vane_thread_torque(double preload, double pitch, double pitch_di
  * @return    Preload [N].
  */
 VANE_API double vane_thread_preload(double torque, double pitch, double pitch_diameter,
-                                    double thread_friction, double bearing_friction,
-                                    double bearing_diameter, vane_error *error);
+				    double thread_friction, double bearing_friction,
+				    double bearing_diameter, vane_error *error);
 
 /**
  * Torque that tightens a bolt to a preload, by one lumped factor.
@@ -183,7 +183,7 @@ VANE_API double vane_thread_preload(double torque, double pitch, double pitch_di
  * @return    Tightening torque [N.m].
  */
 VANE_API double vane_thread_torque_nut_factor(double preload, double nut_factor, double diameter,
-                                              vane_error *error);
+					      vane_error *error);
 
 /**
  * Preload that a tightening torque leaves, by one lumped factor.
@@ -200,7 +200,7 @@ VANE_API double vane_thread_torque_nut_factor(double preload, double nut_factor,
  * @return    Preload [N].
  */
 VANE_API double vane_thread_preload_nut_factor(double torque, double nut_factor, double diameter,
-                                               vane_error *error);
+					       vane_error *error);
 
 /**
  * Proof load of a bolt.
@@ -260,7 +260,7 @@ VANE_API double vane_thread_shear_stress(double torque, double diameter, vane_er
  * @return    Von Mises stress [Pa].
  */
 VANE_API double vane_thread_von_mises(double tensile_stress, double shear_stress,
-                                      vane_error *error);
+				      vane_error *error);
 
 /**
  * Minimum strengths of a bolt of a known class and diameter.
@@ -277,7 +277,7 @@ VANE_API double vane_thread_von_mises(double tensile_stress, double shear_stress
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_thread_strength(int32_t grade, double diameter, vane_thread_class *out,
-                                      vane_error *error);
+				      vane_error *error);
 
 #ifdef __cplusplus
 }

@@ -17,7 +17,7 @@ typedef struct vane_tip_force {
 	double slot_mouth;    /**< Reaction of the slot at the rotor's rim, + leading [N; any]. */
 	double slot_root;     /**< Reaction of the slot at the vane's root, + leading [N; any]. */
 	double slot_friction; /**< Friction in the slot, along the vane [N; >= 0]. */
-	double sliding;       /**< Sliding distance of the tip on the ring per angle [m/rad; any]. */
+	double sliding; /**< Sliding distance of the tip on the ring per angle [m/rad; any]. */
 } vane_tip_force;
 
 /** A revolution of one vane, and what all vanes cost together. */
@@ -47,7 +47,7 @@ typedef struct vane_tip_revolution {
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_tip_at(const vane_parts *parts, double dp, double speed, double angle,
-                             vane_tip_force *out, vane_error *error);
+			     vane_tip_force *out, vane_error *error);
 
 /**
  * Mean friction torque and extreme contact forces over a revolution.
@@ -63,7 +63,7 @@ VANE_API int32_t vane_tip_at(const vane_parts *parts, double dp, double speed, d
  * @return    A number of enum vane_status [1].
  */
 VANE_API int32_t vane_tip_run(const vane_parts *parts, double dp, double speed,
-                              vane_tip_revolution *out, vane_error *error);
+			      vane_tip_revolution *out, vane_error *error);
 
 #ifdef __cplusplus
 }
