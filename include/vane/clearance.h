@@ -46,10 +46,10 @@ typedef struct vane_instrument {
 typedef struct vane_width {
 	double mean;        /**< Mean of the readings [m; > 0]. */
 	double uncertainty; /**< Combined standard uncertainty of the mean [m; >= 0]. */
-	double systematic; /**< The part of it common to all widths from this instrument [m; >= 0]. */
-	double spread;     /**< Standard deviation of the readings; 0 for a single one [m; >= 0]. */
-	double least;      /**< Least reading [m; > 0]. */
-	double greatest;   /**< Greatest reading [m; > 0]. */
+	double systematic;  /**< The part of it common to all widths from this instrument [m; >= 0]. */
+	double spread;      /**< Standard deviation of the readings; 0 for a single one [m; >= 0]. */
+	double least;       /**< Least reading [m; > 0]. */
+	double greatest;    /**< Greatest reading [m; > 0]. */
 } vane_width;
 
 /** A clearance between two measured widths. */
@@ -62,14 +62,14 @@ typedef struct vane_gap {
 
 /** Limits that a ring, its rotor and its vanes are judged by. */
 typedef struct vane_width_limits {
-	double ring_rotor_low; /**< Least total clearance, ring to rotor [m; any]. */
+	double ring_rotor_low;  /**< Least total clearance, ring to rotor [m; any]. */
 	double ring_rotor_high; /**< Greatest total clearance, ring to rotor [m; > ring_rotor_low]. */
 	double ring_vane_low;   /**< Least total clearance, ring to vanes [m; any]. */
-	double ring_vane_high; /**< Greatest total clearance, ring to vanes [m; > ring_vane_low]. */
-	double ring_least;     /**< Narrowest usable ring, or 0 if not known [m; >= 0]. */
-	double rotor_least;    /**< Narrowest usable rotor, or 0 if not known [m; >= 0]. */
-	double vane_least;     /**< Narrowest usable vane, or 0 if not known [m; >= 0]. */
-	double coverage;       /**< Guard band in standard uncertainties [1; >= 0]. */
+	double ring_vane_high;  /**< Greatest total clearance, ring to vanes [m; > ring_vane_low]. */
+	double ring_least;      /**< Narrowest usable ring, or 0 if not known [m; >= 0]. */
+	double rotor_least;     /**< Narrowest usable rotor, or 0 if not known [m; >= 0]. */
+	double vane_least;      /**< Narrowest usable vane, or 0 if not known [m; >= 0]. */
+	double coverage;        /**< Guard band in standard uncertainties [1; >= 0]. */
 } vane_width_limits;
 
 /** What the three widths of a cartridge call for. */
@@ -77,12 +77,12 @@ typedef struct vane_decision {
 	vane_gap ring_rotor;           /**< Clearance between ring and rotor. */
 	vane_gap ring_vane;            /**< Clearance between ring and vanes. */
 	double ring_rotor_probability; /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
-	double ring_vane_probability; /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
-	int32_t ring_rotor_verdict; /**< A number of enum vane_verdict [1; any]. */
-	int32_t ring_vane_verdict;  /**< A number of enum vane_verdict [1; any]. */
-	int32_t ring;               /**< A number of enum vane_action [1; any]. */
-	int32_t rotor;              /**< A number of enum vane_action [1; any]. */
-	int32_t vane;               /**< A number of enum vane_action [1; any]. */
+	double ring_vane_probability;  /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
+	int32_t ring_rotor_verdict;    /**< A number of enum vane_verdict [1; any]. */
+	int32_t ring_vane_verdict;     /**< A number of enum vane_verdict [1; any]. */
+	int32_t ring;                  /**< A number of enum vane_action [1; any]. */
+	int32_t rotor;                 /**< A number of enum vane_action [1; any]. */
+	int32_t vane;                  /**< A number of enum vane_action [1; any]. */
 } vane_decision;
 
 /**

@@ -111,8 +111,8 @@ VANE_API double vane_displacement_textbook(double ring_diameter, double rotor_di
 
 /** Where a rounded tip touches the ring. */
 typedef struct vane_tip_contact {
-	double normal; /**< Angle of the common normal to the radius [rad; any]. */
-	double offset; /**< Distance of the contact from the vane's middle plane, + leading [m; any]. */
+	double normal;      /**< Angle of the common normal to the radius [rad; any]. */
+	double offset;      /**< Distance of the contact from the vane's middle plane, + leading [m; any]. */
 	double height;      /**< Distance of the contact from the axis along the vane [m; > 0]. */
 	double radius;      /**< Distance of the contact from the axis [m; > 0]. */
 	double angle;       /**< Angle of the contact [rad; any]. */
@@ -139,13 +139,13 @@ VANE_API int32_t vane_displacement_contact(const vane_parts *parts, double angle
 
 /** Displacement in both conventions, and the volumes of one chamber. */
 typedef struct vane_displacement {
-	double roots_zone; /**< Displacement if the roots pump with the zone, convention A [m3; > 0]. */
+	double roots_zone;   /**< Displacement if the roots pump with the zone, convention A [m3; > 0]. */
 	double roots_outlet; /**< Displacement if the roots stay at the outlet, convention B [m3; > 0]. */
-	double selected; /**< The one that parts.roots selects [m3; > 0]. */
-	double greatest; /**< Greatest volume of one chamber [m3; > 0]. */
-	double least;    /**< Least volume of one chamber [m3; > 0]. */
-	int32_t roots; /**< Convention of the selected one, enum vane_parts_roots [1; 1 <= x <= 2]. */
-	int32_t caution; /**< Set of enum vane_caution [1; >= 0]. */
+	double selected;     /**< The one that parts.roots selects [m3; > 0]. */
+	double greatest;     /**< Greatest volume of one chamber [m3; > 0]. */
+	double least;        /**< Least volume of one chamber [m3; > 0]. */
+	int32_t roots;       /**< Convention of the selected one, enum vane_parts_roots [1; 1 <= x <= 2]. */
+	int32_t caution;     /**< Set of enum vane_caution [1; >= 0]. */
 } vane_displacement;
 
 /**

@@ -27,8 +27,7 @@ extern "C" {
 enum vane_status {
 	VANE_OK = 0,               /**< The call succeeded. */
 	VANE_INVALID_ARGUMENT = 1, /**< A parameter is outside its documented range. */
-	VANE_NO_SOLUTION =
-		2, /**< No value satisfies the equation, or an iteration did not settle. */
+	VANE_NO_SOLUTION = 2,      /**< No value satisfies the equation, or an iteration did not settle. */
 	VANE_NOT_IDENTIFIABLE = 3, /**< These data cannot determine what was asked. */
 	VANE_NO_MEMORY = 4,        /**< Working memory could not be had. */
 	VANE_OUT_OF_RANGE = 5      /**< The result is too large for a double. */
@@ -36,20 +35,18 @@ enum vane_status {
 
 /** A result that was computed, yet is not to be trusted blindly. Bits of a set. */
 enum vane_caution {
-	VANE_CAUTION_NOT_LAMINAR = 1, /**< A slot's Reynolds number is above the laminar limit. */
-	VANE_CAUTION_INERTIA = 2,     /**< Inertia takes more than 1 % of a slot's pressure drop. */
-	VANE_CAUTION_HEATING = 4,     /**< Oil warms in a slot faster than the walls cool it. */
-	VANE_CAUTION_EDGE_CONTACT = 8, /**< The ring touches the vane outside its rounded tip. */
-	VANE_CAUTION_LIFT_OFF = 16,    /**< Somewhere on the ring the vane does not press on it. */
-	VANE_CAUTION_SHORT_DWELL = 32, /**< A dwell is shorter than the land it has to seal. */
-	VANE_CAUTION_CROSS_PORT = 64,  /**< One chamber can see inlet and outlet at once. */
-	VANE_CAUTION_THIN_OIL =
-		128, /**< Viscosity below 10 mm2/s: films may not separate the parts. */
-	VANE_CAUTION_THICK_OIL = 256, /**< Viscosity above 860 mm2/s: the pump may not fill. */
+	VANE_CAUTION_NOT_LAMINAR = 1,       /**< A slot is above the laminar limit. */
+	VANE_CAUTION_INERTIA = 2,           /**< Inertia takes over 1 % of a slot's drop. */
+	VANE_CAUTION_HEATING = 4,           /**< Oil warms in a slot faster than walls cool it. */
+	VANE_CAUTION_EDGE_CONTACT = 8,      /**< The ring touches the vane beside its tip. */
+	VANE_CAUTION_LIFT_OFF = 16,         /**< Somewhere the vane does not press on the ring. */
+	VANE_CAUTION_SHORT_DWELL = 32,      /**< A dwell is shorter than the land it seals. */
+	VANE_CAUTION_CROSS_PORT = 64,       /**< A chamber sees inlet and outlet at once. */
+	VANE_CAUTION_THIN_OIL = 128,        /**< Viscosity is below 10 mm2/s. */
+	VANE_CAUTION_THICK_OIL = 256,       /**< Viscosity is above 860 mm2/s. */
 	VANE_CAUTION_ILL_CONDITIONED = 512, /**< A fit leans on nearly equal readings. */
-	VANE_CAUTION_CURVATURE =
-		1024, /**< Readings bend away from the straight line that was fitted. */
-	VANE_CAUTION_NO_FLOW = 2048 /**< Slip takes all the flow at this duty. */
+	VANE_CAUTION_CURVATURE = 1024,      /**< Readings bend away from the fitted line. */
+	VANE_CAUTION_NO_FLOW = 2048         /**< Slip takes all the flow at this duty. */
 };
 
 /** What went wrong, for the caller to show or to test. */

@@ -15,11 +15,11 @@ extern "C" {
 
 /** An oil, as its data sheet describes it. */
 typedef struct vane_oil {
-	double temperature_1; /**< Temperature of the first viscosity [K; > 0]. */
-	double viscosity_1;   /**< Kinematic viscosity there [m2/s; > 3e-7]. */
-	double temperature_2; /**< Temperature of the second viscosity, not the first [K; > 0]. */
-	double viscosity_2;   /**< Kinematic viscosity there, lower if hotter [m2/s; > 3e-7]. */
-	double density;       /**< Density at the reference temperature [kg/m3; > 0]. */
+	double temperature_1;         /**< Temperature of the first viscosity [K; > 0]. */
+	double viscosity_1;           /**< Kinematic viscosity there [m2/s; > 3e-7]. */
+	double temperature_2;         /**< Temperature of the second viscosity, not the first [K; > 0]. */
+	double viscosity_2;           /**< Kinematic viscosity there, lower if hotter [m2/s; > 3e-7]. */
+	double density;               /**< Density at the reference temperature [kg/m3; > 0]. */
 	double reference_temperature; /**< Temperature of the density [K; > 0]. */
 	double thermal_expansion;     /**< Volumetric thermal expansion coefficient [1/K; >= 0]. */
 	double bulk_modulus;          /**< Bulk modulus of the oil without air [Pa; > 0]. */
@@ -29,13 +29,13 @@ typedef struct vane_oil {
 
 /** An oil at one temperature and zero gauge pressure. */
 typedef struct vane_oil_state {
-	double temperature;         /**< Temperature [K; > 0]. */
-	double viscosity;           /**< Dynamic viscosity [Pa.s; > 0]. */
-	double kinematic_viscosity; /**< Kinematic viscosity [m2/s; > 3e-7]. */
-	double density;             /**< Density [kg/m3; > 0]. */
-	double bulk_modulus;        /**< Bulk modulus of the oil without air [Pa; > 0]. */
-	double pressure_viscosity;  /**< Pressure-viscosity coefficient of Barus [1/Pa; >= 0]. */
-	double specific_heat;       /**< Specific heat capacity [J/(kg.K); > 0]. */
+	double temperature;           /**< Temperature [K; > 0]. */
+	double viscosity;             /**< Dynamic viscosity [Pa.s; > 0]. */
+	double kinematic_viscosity;   /**< Kinematic viscosity [m2/s; > 3e-7]. */
+	double density;               /**< Density [kg/m3; > 0]. */
+	double bulk_modulus;          /**< Bulk modulus of the oil without air [Pa; > 0]. */
+	double pressure_viscosity;    /**< Pressure-viscosity coefficient of Barus [1/Pa; >= 0]. */
+	double specific_heat;         /**< Specific heat capacity [J/(kg.K); > 0]. */
 	double viscosity_temperature; /**< Relative fall of dynamic viscosity per kelvin [1/K; >= 0]. */
 } vane_oil_state;
 

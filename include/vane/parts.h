@@ -23,35 +23,35 @@ enum vane_parts_roots {
  * rotation from the same zero as ring.phase and are the same for both lobes.
  */
 typedef struct vane_parts {
-	vane_ring ring;        /**< Cam ring. */
-	double rotor_radius;   /**< Radius of the rotor [m; > groove_outer]. */
-	double rotor_width;    /**< Width of the rotor [m; 0 < x <= ring.width]. */
-	double slot_width;     /**< Width of a vane slot [m; >= vane_thickness]. */
-	double vane_width;     /**< Width of a vane, along the axis [m; 0 < x <= ring.width]. */
-	double vane_thickness; /**< Thickness of a vane [m; > 0]. */
-	double vane_height;    /**< Height of a vane, root to crown [m; > 0]. */
-	double vane_density;   /**< Density of the vanes [kg/m3; > 0]. */
-	double tip_radius; /**< Radius of the rounded tip, at least half the thickness [m; > 0]. */
-	double tip_film;   /**< Oil film between tip and ring [m; >= 0]. */
-	double plate_bore; /**< Radius of the plates' bore [m; > 0]. */
-	double groove_inner; /**< Inner radius of the under-vane groove [m; > plate_bore]. */
-	double groove_outer; /**< Outer radius of the under-vane groove [m; > groove_inner]. */
-	double inlet_open;   /**< Angle where the inlet port begins [rad; >= 0]. */
-	double inlet_close;  /**< Angle where the inlet port ends [rad; > inlet_open]. */
-	double outlet_open; /**< Angle where the outlet port begins, notch left out [rad; > inlet_close]. */
-	double outlet_close; /**< Angle where the outlet port ends [rad; > outlet_open]. */
-	double notch; /**< Angle by which a relief notch leads the outlet port [rad; >= 0]. */
+	vane_ring ring;            /**< Cam ring. */
+	double rotor_radius;       /**< Radius of the rotor [m; > groove_outer]. */
+	double rotor_width;        /**< Width of the rotor [m; 0 < x <= ring.width]. */
+	double slot_width;         /**< Width of a vane slot [m; >= vane_thickness]. */
+	double vane_width;         /**< Width of a vane, along the axis [m; 0 < x <= ring.width]. */
+	double vane_thickness;     /**< Thickness of a vane [m; > 0]. */
+	double vane_height;        /**< Height of a vane, root to crown [m; > 0]. */
+	double vane_density;       /**< Density of the vanes [kg/m3; > 0]. */
+	double tip_radius;         /**< Radius of the rounded tip, at least half the thickness [m; > 0]. */
+	double tip_film;           /**< Oil film between tip and ring [m; >= 0]. */
+	double plate_bore;         /**< Radius of the plates' bore [m; > 0]. */
+	double groove_inner;       /**< Inner radius of the under-vane groove [m; > plate_bore]. */
+	double groove_outer;       /**< Outer radius of the under-vane groove [m; > groove_inner]. */
+	double inlet_open;         /**< Angle where the inlet port begins [rad; >= 0]. */
+	double inlet_close;        /**< Angle where the inlet port ends [rad; > inlet_open]. */
+	double outlet_open;        /**< Angle where the outlet port begins, notch left out [rad; > inlet_close]. */
+	double outlet_close;       /**< Angle where the outlet port ends [rad; > outlet_open]. */
+	double notch;              /**< Angle by which a relief notch leads the outlet port [rad; >= 0]. */
 	double shaft_radius;       /**< Radius of the shaft in the plates' bore [m; > 0]. */
 	double shaft_gap;          /**< Radial gap between shaft and bore [m; >= 0]. */
 	double shaft_length;       /**< Length of that gap [m; > 0]. */
-	double shaft_eccentricity; /**< Eccentricity of the shaft over the gap [1; 0 <= x < 1]. */
-	double rotor_offset; /**< Axial offset of the rotor over its gap per side [1; 0 <= x <= 1]. */
-	double vane_offset; /**< Offset of a vane in its slot, 1 = against one wall [1; 0 <= x <= 1]. */
-	double tip_friction;  /**< Coefficient of friction of tip on ring [1; 0 <= x < 1]. */
-	double slot_friction; /**< Coefficient of friction of vane in slot [1; 0 <= x < 1]. */
-	double seal_friction; /**< Friction of the shaft seal per length of its lip [N/m; >= 0]. */
-	int32_t vanes;        /**< Number of vanes, even [1; 4 <= x <= 64]. */
-	int32_t roots; /**< What feeds the under-vane chambers, enum vane_parts_roots [1; 1 <= x <= 2]. */
+	double shaft_eccentricity; /**< Eccentricity of the shaft over the gap [1; 0 <= x <= 0.9999]. */
+	double rotor_offset;       /**< Axial offset of the rotor over its gap per side [1; 0 <= x <= 1]. */
+	double vane_offset;        /**< Offset of a vane in its slot, 1 = against one wall [1; 0 <= x <= 1]. */
+	double tip_friction;       /**< Coefficient of friction of tip on ring [1; 0 <= x <= 0.9999]. */
+	double slot_friction;      /**< Coefficient of friction of vane in slot [1; 0 <= x <= 0.9999]. */
+	double seal_friction;      /**< Friction of the shaft seal per length of its lip [N/m; >= 0]. */
+	int32_t vanes;             /**< Number of vanes, even [1; 4 <= x <= 64]. */
+	int32_t roots;             /**< What feeds the under-vane chambers, enum vane_parts_roots [1; 1 <= x <= 2]. */
 } vane_parts;
 
 /** Clearances that follow from the widths. */

@@ -26,29 +26,29 @@ typedef struct vane_duty {
 
 /** What the pump does. */
 typedef struct vane_performance {
-	double displacement;   /**< Displacement by the convention in roots [m3; > 0]. */
-	double displacement_a; /**< Displacement if the roots pump too, convention A [m3; > 0]. */
-	double displacement_b; /**< Displacement if the roots stay at outlet, convention B [m3; > 0]. */
-	double ideal_flow;     /**< Displacement times speed [m3/s; > 0]. */
-	vane_slip slip;        /**< Slip by path. */
-	double compressibility_loss; /**< Flow that compression takes, at outlet pressure [m3/s; >= 0]. */
-	double compressibility_inlet; /**< The same on the inlet basis: dead volume only [m3/s; >= 0]. */
-	double outlet_flow; /**< Delivered flow, measured at outlet pressure [m3/s; any]. */
-	double inlet_flow; /**< Delivered flow as a meter at inlet pressure shows it [m3/s; any]. */
+	double displacement;                /**< Displacement by the convention in roots [m3; > 0]. */
+	double displacement_a;              /**< Displacement if the roots pump too, convention A [m3; > 0]. */
+	double displacement_b;              /**< Displacement if the roots stay at outlet, convention B [m3; > 0]. */
+	double ideal_flow;                  /**< Displacement times speed [m3/s; > 0]. */
+	vane_slip slip;                     /**< Slip by path. */
+	double compressibility_loss;        /**< Flow that compression takes, at outlet pressure [m3/s; >= 0]. */
+	double compressibility_inlet;       /**< The same on the inlet basis: dead volume only [m3/s; >= 0]. */
+	double outlet_flow;                 /**< Delivered flow, measured at outlet pressure [m3/s; any]. */
+	double inlet_flow;                  /**< Delivered flow as a meter at inlet pressure shows it [m3/s; any]. */
 	double volumetric_efficiency;       /**< Outlet flow over ideal flow [1; any]. */
 	double volumetric_efficiency_inlet; /**< Inlet-basis flow over ideal flow [1; any]. */
-	double incompressible_efficiency; /**< Volumetric efficiency without compression [1; any]. */
-	vane_torque torque;               /**< Torque by cause. */
-	double hydromechanical_efficiency; /**< Ideal torque over shaft torque [1; any]. */
-	double overall_efficiency;         /**< Hydraulic power over shaft power [1; any]. */
-	double shaft_power;                /**< Power the shaft takes [W; >= 0]. */
-	double hydraulic_power;     /**< Power delivered to the oil at the outlet [W; any]. */
-	double heat;                /**< Power that warms the oil and the pump [W; any]. */
-	double viscosity;           /**< Dynamic viscosity at the inlet temperature [Pa.s; > 0]. */
-	double kinematic_viscosity; /**< Kinematic viscosity at the inlet temperature [m2/s; > 0]. */
-	double density;             /**< Density at the inlet temperature [kg/m3; > 0]. */
-	int32_t roots; /**< Convention of the displacement, enum vane_parts_roots [1; 1 <= x <= 2]. */
-	int32_t caution; /**< Set of enum vane_caution [1; >= 0]. */
+	double incompressible_efficiency;   /**< Volumetric efficiency without compression [1; any]. */
+	vane_torque torque;                 /**< Torque by cause. */
+	double hydromechanical_efficiency;  /**< Ideal torque over shaft torque [1; any]. */
+	double overall_efficiency;          /**< Hydraulic power over shaft power [1; any]. */
+	double shaft_power;                 /**< Power the shaft takes [W; >= 0]. */
+	double hydraulic_power;             /**< Power delivered to the oil at the outlet [W; any]. */
+	double heat;                        /**< Power that warms the oil and the pump [W; any]. */
+	double viscosity;                   /**< Dynamic viscosity at the inlet temperature [Pa.s; > 0]. */
+	double kinematic_viscosity;         /**< Kinematic viscosity at the inlet temperature [m2/s; > 0]. */
+	double density;                     /**< Density at the inlet temperature [kg/m3; > 0]. */
+	int32_t roots;                      /**< Convention of the displacement, enum vane_parts_roots [1; 1 <= x <= 2]. */
+	int32_t caution;                    /**< Set of enum vane_caution [1; >= 0]. */
 } vane_performance;
 
 /**

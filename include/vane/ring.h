@@ -65,9 +65,9 @@ typedef struct vane_ring {
 	double rise;         /**< Angle of the rise, small to large [rad; > 0]. */
 	double large_dwell;  /**< Angle of the large dwell [rad; >= 0]. */
 	double fall;         /**< Angle of the fall; the four angles add up to pi [rad; > 0]. */
-	double phase; /**< Angle of the middle of a small dwell [rad; -6.283185307179586 <= x <= 6.283185307179586]. */
-	int32_t law;      /**< Law of both transitions, enum vane_ring_law [1; 1 <= x <= 5]. */
-	int32_t reserved; /**< Must be 0 [1; 0]. */
+	double phase;        /**< Angle of the middle of a small dwell [rad; -6.283185307179586 <= x <= 6.283185307179586]. */
+	int32_t law;         /**< Law of both transitions, enum vane_ring_law [1; 1 <= x <= 5]. */
+	int32_t reserved;    /**< Must be 0 [1; 0]. */
 } vane_ring;
 
 /** Radius of the vane's crown at an angle, with its derivatives by angle. */

@@ -25,21 +25,21 @@ typedef struct vane_slip_state {
 
 /** Slip by path. The drag parts follow speed, the others pressure. */
 typedef struct vane_slip {
-	double face_inner; /**< Under-vane groove to shaft, both faces, in series with the shaft gap [m3/s; any]. */
-	double face_outer; /**< Under-vane groove over the rotor faces to the inlet sectors [m3/s; any]. */
-	double face_edge; /**< Outlet to inlet chamber over the rotor faces round a sealing vane [m3/s; any]. */
-	double vane_end; /**< Outlet to inlet chamber past the ends of a sealing vane [m3/s; any]. */
-	double vane_end_root; /**< Root to inlet chambers past the vane ends in the slots [m3/s; any]. */
-	double tip;           /**< Past the tips of sealing vanes, by pressure [m3/s; any]. */
-	double slot;          /**< Root to inlet chambers between vane and slot [m3/s; any]. */
-	double tip_drag;      /**< Dragged past the tips, large land less small land [m3/s; any]. */
-	double vane_end_drag; /**< Dragged past the vane ends, large land less small land [m3/s; any]. */
-	double total;         /**< Sum of all paths [m3/s; any]. */
+	double face_inner;        /**< Under-vane groove to shaft, both faces, in series with the shaft gap [m3/s; any]. */
+	double face_outer;        /**< Under-vane groove over the rotor faces to the inlet sectors [m3/s; any]. */
+	double face_edge;         /**< Outlet to inlet chamber over the rotor faces round a sealing vane [m3/s; any]. */
+	double vane_end;          /**< Outlet to inlet chamber past the ends of a sealing vane [m3/s; any]. */
+	double vane_end_root;     /**< Root to inlet chambers past the vane ends in the slots [m3/s; any]. */
+	double tip;               /**< Past the tips of sealing vanes, by pressure [m3/s; any]. */
+	double slot;              /**< Root to inlet chambers between vane and slot [m3/s; any]. */
+	double tip_drag;          /**< Dragged past the tips, large land less small land [m3/s; any]. */
+	double vane_end_drag;     /**< Dragged past the vane ends, large land less small land [m3/s; any]. */
+	double total;             /**< Sum of all paths [m3/s; any]. */
 	double greatest_reynolds; /**< Greatest Reynolds number of a path [1; >= 0]. */
-	double greatest_inertia; /**< Greatest ratio of inertial to viscous pressure drop [1; >= 0]. */
-	double greatest_graetz; /**< Greatest Graetz number of a path [1; >= 0]. */
-	int32_t caution;        /**< Set of enum vane_caution [1; >= 0]. */
-	int32_t roots; /**< Under-vane convention the paths were reckoned by [1; 1 <= x <= 2]. */
+	double greatest_inertia;  /**< Greatest ratio of inertial to viscous pressure drop [1; >= 0]. */
+	double greatest_graetz;   /**< Greatest Graetz number of a path [1; >= 0]. */
+	int32_t caution;          /**< Set of enum vane_caution [1; >= 0]. */
+	int32_t roots;            /**< Under-vane convention the paths were reckoned by [1; 1 <= x <= 2]. */
 } vane_slip;
 
 /**

@@ -23,8 +23,8 @@ enum vane_derived_method {
 
 /** Terms of the slip law besides the displacement. Bits of a set. */
 enum vane_slip_term {
-	VANE_SLIP_LAMINAR = 1, /**< Flat clearances: slip goes with 1/viscosity. */
-	VANE_SLIP_ORIFICE = 2, /**< Sharp edges and cuts: slip goes with the root of pressure. */
+	VANE_SLIP_LAMINAR = 1,        /**< Flat clearances: slip goes with 1/viscosity. */
+	VANE_SLIP_ORIFICE = 2,        /**< Sharp edges and cuts: slip goes with the root of pressure. */
 	VANE_SLIP_COMPRESSIBILITY = 4 /**< Oil compressed and carried over: goes with speed. */
 };
 
@@ -40,32 +40,32 @@ typedef struct vane_reading {
 
 /** Derived displacement. */
 typedef struct vane_derived {
-	double displacement; /**< Volume per revolution at zero pressure difference [m3; any]. */
-	double uncertainty;  /**< Its standard uncertainty, from scatter [m3; >= 0]. */
-	double slope; /**< Slip per pressure difference at the mean speed [m3/(s.Pa); any]. */
-	double slope_uncertainty; /**< Its standard uncertainty, from scatter [m3/(s.Pa); >= 0]. */
-	double residual; /**< Standard deviation about the line, per revolution [m3; >= 0]. */
-	int32_t method;  /**< A number of enum vane_derived_method [1; any]. */
-	int32_t levels;  /**< Pressure levels used by the two-step method, else 0 [1; >= 0]. */
+	double displacement;        /**< Volume per revolution at zero pressure difference [m3; any]. */
+	double uncertainty;         /**< Its standard uncertainty, from scatter [m3; >= 0]. */
+	double slope;               /**< Slip per pressure difference at the mean speed [m3/(s.Pa); any]. */
+	double slope_uncertainty;   /**< Its standard uncertainty, from scatter [m3/(s.Pa); >= 0]. */
+	double residual;            /**< Standard deviation about the line, per revolution [m3; >= 0]. */
+	int32_t method;             /**< A number of enum vane_derived_method [1; any]. */
+	int32_t levels;             /**< Pressure levels used by the two-step method, else 0 [1; >= 0]. */
 	int32_t degrees_of_freedom; /**< Of the final regression [1; >= 0]. */
 	int32_t caution;            /**< Set of enum vane_caution [1; any]. */
 } vane_derived;
 
 /** Coefficients of the slip law; 0 for a term left out. */
 typedef struct vane_slip_fit {
-	double displacement;             /**< V, displacement [m3; any]. */
-	double laminar;                  /**< C_L, laminar slip coefficient [m3; any]. */
-	double orifice;                  /**< C_T, orifice slip coefficient, an area [m2; any]. */
-	double compressibility;          /**< C_c, volume lost per pressure [m3/Pa; any]. */
-	double displacement_uncertainty; /**< Standard uncertainty of V [m3; >= 0]. */
-	double laminar_uncertainty;      /**< Standard uncertainty of C_L [m3; >= 0]. */
-	double orifice_uncertainty;      /**< Standard uncertainty of C_T [m2; >= 0]. */
+	double displacement;                /**< V, displacement [m3; any]. */
+	double laminar;                     /**< C_L, laminar slip coefficient [m3; any]. */
+	double orifice;                     /**< C_T, orifice slip coefficient, an area [m2; any]. */
+	double compressibility;             /**< C_c, volume lost per pressure [m3/Pa; any]. */
+	double displacement_uncertainty;    /**< Standard uncertainty of V [m3; >= 0]. */
+	double laminar_uncertainty;         /**< Standard uncertainty of C_L [m3; >= 0]. */
+	double orifice_uncertainty;         /**< Standard uncertainty of C_T [m2; >= 0]. */
 	double compressibility_uncertainty; /**< Standard uncertainty of C_c [m3/Pa; >= 0]. */
-	double residual;            /**< Standard deviation of flow about it [m3/s; >= 0]. */
-	double condition;           /**< Condition number, columns scaled to length 1 [1; >= 1]. */
-	int32_t terms;              /**< Set of enum vane_slip_term that was fitted [1; any]. */
-	int32_t degrees_of_freedom; /**< Readings less coefficients [1; > 0]. */
-	int32_t caution;            /**< Set of enum vane_caution [1; any]. */
+	double residual;                    /**< Standard deviation of flow about it [m3/s; >= 0]. */
+	double condition;                   /**< Condition number, columns scaled to length 1 [1; >= 1]. */
+	int32_t terms;                      /**< Set of enum vane_slip_term that was fitted [1; any]. */
+	int32_t degrees_of_freedom;         /**< Readings less coefficients [1; > 0]. */
+	int32_t caution;                    /**< Set of enum vane_caution [1; any]. */
 } vane_slip_fit;
 
 /**

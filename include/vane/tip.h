@@ -17,7 +17,7 @@ typedef struct vane_tip_force {
 	double slot_mouth;    /**< Reaction of the slot at the rotor's rim, + leading [N; any]. */
 	double slot_root;     /**< Reaction of the slot at the vane's root, + leading [N; any]. */
 	double slot_friction; /**< Friction in the slot, along the vane [N; >= 0]. */
-	double sliding; /**< Sliding distance of the tip on the ring per angle [m/rad; any]. */
+	double sliding;       /**< Sliding distance of the tip on the ring per angle [m/rad; any]. */
 } vane_tip_force;
 
 /** A revolution of one vane, and what all vanes cost together. */
