@@ -4,8 +4,8 @@
 #include "parts.h"
 #include "ring.h"
 
-#include <gsl/gsl_integration.h>
 #include <math.h>
+#include <stddef.h>
 
 #define PI 3.14159265358979323846
 
@@ -177,25 +177,8 @@ static double swept(double angle, void *context)
 static double ring_sector(const vane_parts *parts, double from, double to,
 			  const vane_tip_contact *first, const vane_tip_contact *last)
 {
-	const vane_ring *ring = &parts->ring;
-	const double knots[] = {ring->small_dwell / 2, ring->rise / 2, ring->rise / 2,
-				ring->large_dwell,     ring->fall / 2, ring->fall / 2,
-				ring->small_dwell / 2};
 	const double tip = parts->tip_radius;
-	double area = 0, low = ring->phase + PI * floor((from - ring->phase) / PI);
-	/* qk31 neither allocates nor fails; between knots the integrand is analytic. */
-	while (low < to)
-		for (size_t i = 0; i < sizeof knots / sizeof *knots; i++) {
-			const double high = low + knots[i];
-			const double a = fmax(low, from), b = fmin(high, to);
-			double part, estimate, size, spread;
-			if (b > a) {
-				gsl_function f = {swept, (void *)(uintptr_t)parts};
-				gsl_integration_qk31(&f, a, b, &part, &estimate, &size, &spread);
-				area += part;
-			}
-			low = high;
-		}
+	const double area = vn_ring_integral(&parts->ring, from, to, swept, parts);
 	const double s_first = first->height - tip * cos(first->normal),
 		     s_last = last->height - tip * cos(last->normal);
 	return area + tip * (s_first * sin(first->normal) - s_last * sin(last->normal)) / 2 +

@@ -2,6 +2,7 @@
 
 #include "check.h"
 
+#include <gsl/gsl_integration.h>
 #include <math.h>
 
 #define PI 3.14159265358979323846
@@ -153,6 +154,31 @@ vane_ring_point vn_ring_point(const vane_ring *ring, double angle)
 		stroke * f.acceleration / (span * span),
 		turn * stroke * f.jerk / (span * span * span),
 	};
+}
+
+double vn_ring_integral(const vane_ring *ring, double from, double to,
+			double (*integrand)(double angle, void *context), const void *context)
+{
+	const double stretch[] = {ring->small_dwell / 2, ring->rise / 2, ring->rise / 2,
+				  ring->large_dwell,     ring->fall / 2, ring->fall / 2,
+				  ring->small_dwell / 2};
+	/* The integrand takes GSL's context, which is not const; it never writes to it. */
+	gsl_function f = {integrand, (void *)(uintptr_t)context};
+	double sum = 0, low = ring->phase + PI * floor((from - ring->phase) / PI);
+	while (low < to) {
+		for (size_t i = 0; i < sizeof stretch / sizeof *stretch; i++) {
+			const double high = low + stretch[i];
+			const double a = fmax(low, from), b = fmin(high, to);
+			double part, estimate, size, spread;
+			/* qk31 neither allocates nor fails. */
+			if (b > a) {
+				gsl_integration_qk31(&f, a, b, &part, &estimate, &size, &spread);
+				sum += part;
+			}
+			low = high;
+		}
+	}
+	return sum;
 }
 
 int32_t vane_ring_at(const vane_ring *ring, double angle, vane_ring_point *out, vane_error *error)

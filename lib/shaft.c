@@ -5,7 +5,6 @@
 #include "vane/displacement.h"
 #include "vane/tip.h"
 
-#include <gsl/gsl_integration.h>
 #include <math.h>
 
 #define PI 3.14159265358979323846
@@ -74,21 +73,7 @@ static double crown_cubed(double angle, void *context)
 /* Mean of the crown's radius cubed over the lobe. */
 static double mean_crown_cubed(const vane_ring *ring)
 {
-	gsl_function f = {crown_cubed, (void *)(uintptr_t)ring};
-	const double rise = ring->phase + ring->small_dwell / 2,
-		     fall = rise + ring->rise + ring->large_dwell;
-	const double low = ring->small_radius, high = ring->large_radius;
-	double sum = ring->small_dwell * low * low * low + ring->large_dwell * high * high * high;
-	/* Halves: the law of constant acceleration has a kink in the middle. */
-	const double start[] = {rise, rise + ring->rise / 2, fall, fall + ring->fall / 2};
-	const double span[] = {ring->rise / 2, ring->rise / 2, ring->fall / 2, ring->fall / 2};
-	for (int i = 0; i < 4; i++) {
-		double part, estimate, size, spread;
-		gsl_integration_qk31(&f, start[i], start[i] + span[i], &part, &estimate, &size,
-				     &spread);
-		sum += part;
-	}
-	return sum / PI;
+	return vn_ring_integral(ring, ring->phase, ring->phase + PI, crown_cubed, ring) / PI;
 }
 
 static double fourth(double x)

@@ -5,8 +5,8 @@
 #include "vane/oil.h"
 #include "vane/slot.h"
 
-#include <gsl/gsl_integration.h>
 #include <math.h>
+#include <stddef.h>
 
 #define PI 3.14159265358979323846
 
@@ -167,24 +167,8 @@ static double inverse_engaged(double angle, void *context)
 /* Sum over the vanes in both inlet zones of one over the length engaged in the slot. */
 static double engaged(const vane_parts *parts)
 {
-	const vane_ring *ring = &parts->ring;
-	const double from = vn_parts_small_middle(parts), to = vn_parts_large_middle(parts);
-	const double lengths[] = {ring->small_dwell / 2, ring->rise / 2, ring->rise / 2,
-				  ring->large_dwell,     ring->fall / 2, ring->fall / 2,
-				  ring->small_dwell / 2};
-	gsl_function f = {inverse_engaged, (void *)(uintptr_t)parts};
-	double sum = 0, low = ring->phase + PI * floor((from - ring->phase) / PI);
-	while (low < to)
-		for (size_t i = 0; i < sizeof lengths / sizeof *lengths; i++) {
-			const double high = low + lengths[i];
-			const double a = fmax(low, from), b = fmin(high, to);
-			double part, estimate, size, spread;
-			if (b > a) {
-				gsl_integration_qk31(&f, a, b, &part, &estimate, &size, &spread);
-				sum += part;
-			}
-			low = high;
-		}
+	const double sum = vn_ring_integral(&parts->ring, vn_parts_small_middle(parts),
+					    vn_parts_large_middle(parts), inverse_engaged, parts);
 	return LOBES * sum / vn_parts_pitch(parts);
 }
 
