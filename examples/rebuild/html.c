@@ -18,6 +18,8 @@ static const char style[] =
 	"th:first-child,td:first-child{text-align:left}\n"
 	"th{border-bottom:1pt solid #000}\n"
 	"tr{break-inside:avoid}\n"
+	/* Short tables stay whole on paper; the long one of readings repeats its head. */
+	"table.narrow{break-inside:avoid}\n"
 	"thead{display:table-header-group}\n"
 	"figure{margin:3mm 0;break-inside:avoid}\n"
 	"figure svg{width:100%;height:auto;display:block}\n"
