@@ -2,6 +2,7 @@
 
 #include "check.h"
 
+#include <gsl/gsl_integration.h>
 #include <math.h>
 
 enum { MOST_READINGS = 100000 };
@@ -144,21 +145,20 @@ int32_t vane_clearance_between(const vane_width *outer, const vane_width *inner,
 	return VANE_OK;
 }
 
-/* Probability mass of half width h about m in standard units, where the two
- * tails would cancel: Gauss's rule with eight points on the even part. */
+static double even_part(double t, void *middle)
+{
+	return exp(-0.5 * t * t) * cosh(*(const double *)middle * t);
+}
+
+/* Probability mass of half width h about m in standard units, where the two tails would cancel:
+ * an integral of the even part, by a rule that neither allocates nor fails. */
 static double narrow_mass(double m, double h)
 {
-	static const double node[4] = {0.18343464249564980494, 0.52553240991632898582,
-				       0.79666647741362673959, 0.96028985649753623168};
-	static const double weight[4] = {0.36268378337836198297, 0.31370664587788728734,
-					 0.22238103445337447054, 0.10122853629037625915};
-	double sum = 0;
-	for (int i = 0; i < 4; i++) {
-		const double t = h * node[i];
-		sum += weight[i] * exp(-0.5 * t * t) * cosh(m * t);
-	}
 	const double root_two_pi = 2.50662827463100050242;
-	return 2 * h * sum * exp(-0.5 * m * m) / root_two_pi;
+	double sum, estimate, size, spread;
+	gsl_function f = {even_part, &m};
+	gsl_integration_qk21(&f, 0, h, &sum, &estimate, &size, &spread);
+	return 2 * sum * exp(-0.5 * m * m) / root_two_pi;
 }
 
 static double probability_within(double gap, double uncertainty, double low, double high)

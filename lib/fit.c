@@ -19,15 +19,12 @@ static int32_t refuse(int32_t code, const char *text, vane_error *error)
 	return code;
 }
 
-static bool data_ok(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-		    vane_error *error)
+static bool data_ok(const double *x, const double *y, int64_t n, int32_t p, vane_error *error)
 {
 	for (int64_t i = 0; i < n; i++) {
 		bool ok = vn_finite(y[i], "y", "", error);
 		for (int32_t j = 0; ok && j < p; j++)
 			ok = vn_finite(x[i * p + j], "x", "", error);
-		if (ok && weight)
-			ok = vn_above(weight[i], 0, "weight", "", error);
 		if (!ok) {
 			vn_at(i, error);
 			return false;
@@ -38,14 +35,12 @@ static bool data_ok(const double *x, const double *y, const double *weight, int6
 
 /* Columns of length 1, so that neither the rank nor the condition number
  * depends on the units of the coefficients. */
-static bool load(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-		 working *w)
+static bool load(const double *x, const double *y, int64_t n, int32_t p, working *w)
 {
 	for (int64_t i = 0; i < n; i++) {
-		const double root = weight ? sqrt(weight[i]) : 1;
-		w->right[i] = root * y[i];
+		w->right[i] = y[i];
 		for (int32_t j = 0; j < p; j++)
-			w->matrix[i * p + j] = root * x[i * p + j];
+			w->matrix[i * p + j] = x[i * p + j];
 	}
 	gsl_matrix_view a = gsl_matrix_view_array(w->matrix, (size_t)n, (size_t)p);
 	for (int32_t j = 0; j < p; j++) {
@@ -119,15 +114,15 @@ static void solve(working *w, int32_t p, double tolerance, vn_fit *out)
 
 /* From the residuals themselves: the sum left over by the reduction would lose
  * the digits that small residuals need. */
-static bool finish(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-		   const working *w, vn_fit *out)
+static bool finish(const double *x, const double *y, int64_t n, int32_t p, const working *w,
+		   vn_fit *out)
 {
 	double sum = 0;
 	for (int64_t i = 0; i < n; i++) {
 		double residual = y[i];
 		for (int32_t j = 0; j < p; j++)
 			residual -= x[i * p + j] * out->coefficient[j];
-		sum += (weight ? weight[i] : 1) * residual * residual;
+		sum += residual * residual;
 	}
 	out->square_sum = sum;
 	out->freedom = n - p;
@@ -143,29 +138,28 @@ static bool finish(const double *x, const double *y, const double *weight, int64
 	return finite;
 }
 
-static int32_t fit(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-		   double tolerance, working *w, vn_fit *out, vane_error *error)
+static int32_t fit(const double *x, const double *y, int64_t n, int32_t p, double tolerance,
+		   working *w, vn_fit *out, vane_error *error)
 {
 	static const char *const large = "The readings are too large or too unlike for a fit.";
-	if (!load(x, y, weight, n, p, w) || !triangle(w, n, p))
+	if (!load(x, y, n, p, w) || !triangle(w, n, p))
 		return refuse(VANE_OUT_OF_RANGE, large, error);
 	solve(w, p, tolerance, out);
 	if (out->rank < p)
 		return refuse(VANE_NOT_IDENTIFIABLE,
 			      "The readings do not vary enough to tell the coefficients apart.",
 			      error);
-	if (!finish(x, y, weight, n, p, w, out))
+	if (!finish(x, y, n, p, w, out))
 		return refuse(VANE_OUT_OF_RANGE, large, error);
 	return VANE_OK;
 }
 
-int32_t vn_fit_linear(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-		      double tolerance, vn_fit *out, vane_error *error)
+int32_t vn_fit_linear(const double *x, const double *y, int64_t n, int32_t p, double tolerance,
+		      vn_fit *out, vane_error *error)
 {
 	*out = (vn_fit){.condition = NAN, .columns = p};
 	if (!vn_count(p, 1, VN_FIT_MOST, "columns", error) ||
-	    !vn_count(n, 0, VN_FIT_MOST_READINGS, "readings", error) ||
-	    !data_ok(x, y, weight, n, p, error))
+	    !vn_count(n, 0, VN_FIT_MOST_READINGS, "readings", error) || !data_ok(x, y, n, p, error))
 		return VANE_INVALID_ARGUMENT;
 	if (n < p)
 		return refuse(VANE_NOT_IDENTIFIABLE, "Fewer readings than coefficients.", error);
@@ -174,7 +168,7 @@ int32_t vn_fit_linear(const double *x, const double *y, const double *weight, in
 		return refuse(VANE_NO_MEMORY, "Working memory for the fit could not be had.",
 			      error);
 	working w = {.matrix = memory, .right = memory + n * p};
-	const int32_t status = fit(x, y, weight, n, p, tolerance, &w, out, error);
+	const int32_t status = fit(x, y, n, p, tolerance, &w, out, error);
 	free(memory);
 	return status;
 }

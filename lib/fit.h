@@ -16,7 +16,7 @@ typedef struct vn_fit {
 	double coefficient[VN_FIT_MOST];
 	double covariance[VN_FIT_MOST *
 			  VN_FIT_MOST]; /* Rows of `columns`, all 0 without freedom. */
-	double square_sum;              /* Of the (weighted) residuals. */
+	double square_sum;              /* Of the residuals. */
 	double condition;               /* Of the matrix with columns of length 1. */
 	int64_t freedom;
 	int32_t columns;
@@ -24,14 +24,14 @@ typedef struct vn_fit {
 } vn_fit;
 
 /*
- * Least squares of y on the columns of x, n rows of p numbers. Weights are
- * relative, or NULL; the covariance is scaled by the scatter found. A singular
+ * Least squares of y on the columns of x, n rows of p numbers. The
+ * covariance is scaled by the scatter found. A singular
  * value below `tolerance` of the greatest counts as lost rank. Returns
  * VANE_NOT_IDENTIFIABLE for fewer rows than columns or lost rank (condition
  * and rank then still tell), VANE_OUT_OF_RANGE, VANE_NO_MEMORY.
  */
-int32_t vn_fit_linear(const double *x, const double *y, const double *weight, int64_t n, int32_t p,
-		      double tolerance, vn_fit *out, vane_error *error);
+int32_t vn_fit_linear(const double *x, const double *y, int64_t n, int32_t p, double tolerance,
+		      vn_fit *out, vane_error *error);
 
 /* Standard uncertainty of one coefficient. */
 double vn_fit_uncertainty(const vn_fit *fit, int32_t column);

@@ -140,8 +140,7 @@ static int32_t line_fit(const vane_reading *reading, int64_t readings, double gr
 		if (bend != STRAIGHT)
 			row[2] = bend == ROOT ? -sqrt(share) : -share * share;
 	}
-	const int32_t status =
-		vn_fit_linear(x, y, NULL, readings, columns, rank_tolerance, out, error);
+	const int32_t status = vn_fit_linear(x, y, readings, columns, rank_tolerance, out, error);
 	free(x);
 	return status;
 }
@@ -249,8 +248,7 @@ static int32_t level_fit(const level *levels, int64_t count, double greatest, do
 		if (!slip)
 			x[i * columns + 1] = levels[i].dp / greatest;
 	}
-	const int32_t status =
-		vn_fit_linear(x, y, NULL, count, columns, rank_tolerance, out, error);
+	const int32_t status = vn_fit_linear(x, y, count, columns, rank_tolerance, out, error);
 	free(x);
 	return status;
 }
@@ -508,7 +506,7 @@ static int32_t slip_fit(const vane_reading *reading, int64_t readings, const van
 	const int64_t freedom = readings - columns;
 	if (freedom < 1)
 		return refuse(VANE_NOT_IDENTIFIABLE, wanting(&plan, terms, freedom), error);
-	status = vn_fit_linear(memory, memory + readings * columns, NULL, readings, columns,
+	status = vn_fit_linear(memory, memory + readings * columns, readings, columns,
 			       rank_tolerance, &fit, error);
 	if (status == VANE_NOT_IDENTIFIABLE)
 		return refuse(status, wanting(&plan, terms, freedom), error);

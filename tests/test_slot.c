@@ -237,6 +237,11 @@ START_TEST(limits)
 	CHECK_NEAR(vane_slot_tip_radius(1.2e-3, 1e9, NULL), 1.2e-3, 1e-11);
 	/* Couette share of a long tip moves with 4/3 of the film. */
 	CHECK_NEAR(vane_slot_tip_flow(2, 1e-6, 1e-3, 1e9, 0, 1, 1, NULL), 4e-6 / 3, 1e-12);
+	/* The law itself, mpmath: it turns at 564.6 Pa here. */
+	CHECK_NEAR(vane_slot_orifice_flow(0.5e-6, 1, 860, 32e-6, 0.7, NULL), 7.103254509343905e-10,
+		   1e-14);
+	CHECK_NEAR(vane_slot_orifice_flow(0.5e-6, 600, 860, 32e-6, 0.7, NULL),
+		   3.5281841281753899e-7, 1e-14);
 	/* Far above and far below the turn of the orifice. */
 	CHECK_NEAR(vane_slot_orifice_flow(1e-6, 1e9, 860, 1e-9, 0.6, NULL),
 		   0.6e-6 * sqrt(2e9 / 860), 1e-12);
