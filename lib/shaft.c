@@ -2,6 +2,7 @@
 #include "check.h"
 #include "parts.h"
 #include "ring.h"
+#include "shaft.h"
 #include "vane/displacement.h"
 #include "vane/tip.h"
 
@@ -104,8 +105,8 @@ static bool films(const vane_parts *p, const vane_parts_gaps *gap, vane_error *e
 	return true;
 }
 
-int32_t vane_shaft_run(const vane_parts *parts, double dp, double speed, double viscosity,
-		       vane_torque *out, vane_error *error)
+int32_t vn_shaft_run(const vane_parts *parts, double dp, double speed, double viscosity,
+		     vane_torque *out, int32_t *caution, vane_error *error)
 {
 	vn_begin(error);
 	if (!vn_pointer(out, "out", error))
@@ -150,5 +151,13 @@ int32_t vane_shaft_run(const vane_parts *parts, double dp, double speed, double 
 		return VANE_OUT_OF_RANGE;
 	}
 	*out = t;
+	*caution = displacement.caution | vanes.caution;
 	return VANE_OK;
+}
+
+int32_t vane_shaft_run(const vane_parts *parts, double dp, double speed, double viscosity,
+		       vane_torque *out, vane_error *error)
+{
+	int32_t caution;
+	return vn_shaft_run(parts, dp, speed, viscosity, out, &caution, error);
 }

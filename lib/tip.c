@@ -12,7 +12,7 @@
 typedef struct revolution {
 	const vane_parts *parts;
 	double dp, omega;
-	bool settled; /* every friction iteration so far has settled */
+	bool settled; /* no vane has jammed so far */
 } revolution;
 
 /* Pressures on a vane above that of the inlet. */
@@ -49,6 +49,31 @@ static double sign(double x)
 	return (x > 0) - (x < 0);
 }
 
+typedef struct line {
+	double start, slope;
+} line;
+
+/* The least F >= 0 that equals mu (|mouth(F)| + |foot(F)|): of the four straight lines whose
+ * greatest that sum is, the one met last. A line that rises too steeply to be met is a jam. */
+static bool slot_friction(double mu, line mouth, line foot, double *friction)
+{
+	line sums[4];
+	*friction = 0;
+	for (int i = 0; i < 4; i++) {
+		const double first = i & 1 ? -mu : mu, second = i & 2 ? -mu : mu;
+		sums[i] = (line){first * mouth.start + second * foot.start,
+				 first * mouth.slope + second * foot.slope};
+		const double met = sums[i].start / (1 - sums[i].slope);
+		/* Not a number must not pass for no friction. */
+		if (sums[i].slope < 1 && !(met <= *friction))
+			*friction = met;
+	}
+	for (int i = 0; i < 4; i++)
+		if (sums[i].slope >= 1 && sums[i].start + sums[i].slope * *friction > *friction)
+			return false;
+	return true;
+}
+
 static vane_tip_force forces(revolution *turn, double angle)
 {
 	const vane_parts *p = turn->parts;
@@ -75,20 +100,23 @@ static vane_tip_force forces(revolution *turn, double angle)
 	const double moment = coriolis * (centre - root) - side * (engaged + exposed / 2) -
 			      flank * 2 * engaged / 3;
 
-	double friction = 0, contact = 0, mouth = 0, foot = 0;
-	bool settled = false;
-	for (int i = 0; i < 400 && !settled; i++) {
-		contact = (outward - friction * sign(crown.slope)) / (c + mu * s);
-		const double push = contact * (s - mu * c);
-		mouth = (moment - push * p->vane_height) / engaged;
-		foot = coriolis - side - flank - push - mouth;
-		const double next = p->slot_friction * (fabs(mouth) + fabs(foot));
-		settled = fabs(next - friction) <= 1e-13 * fabs(next);
-		friction = (friction + next) / 2;
-	}
-	turn->settled = turn->settled && settled;
-	return (vane_tip_force){contact, mouth, foot, friction,
-				tip.height * c + (crown.slope - tip.offset) * s};
+	/* Each force is a straight line in the slot's friction: what it is without, and per newton. */
+	const double slide = sign(crown.slope), along = c + mu * s, over = (s - mu * c) / along;
+	const line push = {outward * over, -slide * over};
+	const line mouth = {(moment - push.start * p->vane_height) / engaged,
+			    -push.slope * p->vane_height / engaged};
+	const line foot = {coriolis - side - flank - push.start - mouth.start,
+			   -push.slope - mouth.slope};
+	double friction;
+	if (!slot_friction(p->slot_friction, mouth, foot, &friction))
+		turn->settled = false;
+	return (vane_tip_force){
+		.contact = (outward - friction * slide) / along,
+		.slot_mouth = mouth.start + mouth.slope * friction,
+		.slot_root = foot.start + foot.slope * friction,
+		.slot_friction = friction,
+		.sliding = tip.height * c + (crown.slope - tip.offset) * s,
+	};
 }
 
 static bool check(const vane_parts *parts, double dp, double speed, vane_error *error)
@@ -129,7 +157,7 @@ int32_t vane_tip_at(const vane_parts *parts, double dp, double speed, double ang
 static double tip_work(double angle, void *context)
 {
 	const vane_tip_force f = forces(context, angle);
-	return fmax(f.contact, 0) * f.sliding;
+	return f.contact < 0 ? 0 : f.contact * f.sliding;
 }
 
 static double slot_work(double angle, void *context)
