@@ -5,6 +5,7 @@
 #ifndef VANE_VANE_H
 #define VANE_VANE_H
 
+#include "vane/array.h"
 #include "vane/clearance.h"
 #include "vane/displacement.h"
 #include "vane/error.h"

@@ -1,14 +1,17 @@
 #include "vane/pump.h"
 #include "check.h"
 #include "parts.h"
+#include "shaft.h"
 #include "vane/displacement.h"
-#include "vane/tip.h"
 
 #include <math.h>
+#include <stddef.h>
 
 #define PI 3.14159265358979323846
 
 static const double atmosphere = 101325;
+
+static const int64_t most_duties = 1000000000;
 
 /* Heat conductivity of mineral oil, W/(m.K); handbook value, from memory. It only serves to judge
  * whether films warm up. */
@@ -79,7 +82,7 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 		return VANE_INVALID_ARGUMENT;
 	vane_oil_state state;
 	vane_displacement displacement;
-	vane_tip_revolution vanes;
+	int32_t vanes = 0;
 	vane_performance r = nothing();
 	const double dp = duty->outlet_pressure - duty->inlet_pressure;
 	int32_t status = vane_oil_at(oil, duty->temperature, &state, error);
@@ -97,9 +100,8 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 	};
 	if ((status = vane_displacement_run(parts, &displacement, error)) != VANE_OK ||
 	    (status = vane_slip_run(parts, &drive, &r.slip, error)) != VANE_OK ||
-	    (status = vane_shaft_run(parts, dp, duty->speed, state.viscosity, &r.torque, error)) !=
-		    VANE_OK ||
-	    (status = vane_tip_run(parts, dp, duty->speed, &vanes, error)) != VANE_OK)
+	    (status = vn_shaft_run(parts, dp, duty->speed, state.viscosity, &r.torque, &vanes,
+				   error)) != VANE_OK)
 		return status;
 	r.displacement = displacement.selected;
 	r.displacement_a = displacement.roots_zone;
@@ -121,7 +123,7 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 	r.kinematic_viscosity = state.kinematic_viscosity;
 	r.density = state.density;
 	r.roots = parts->roots;
-	r.caution = judge(&r) | r.slip.caution | displacement.caution | vanes.caution;
+	r.caution = judge(&r) | r.slip.caution | vanes;
 	if (!isfinite(r.outlet_flow) || !isfinite(r.inlet_flow) || !isfinite(r.heat) ||
 	    !isfinite(r.overall_efficiency) || !isfinite(r.hydromechanical_efficiency)) {
 		vn_result(INFINITY, error);
@@ -129,4 +131,48 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 	}
 	*out = r;
 	return VANE_OK;
+}
+
+/* At a temperature that is itself admissible, only the oil can be invalid. */
+static bool oil_ok(const vane_oil *oil, vane_error *error)
+{
+	vane_oil_state state;
+	return vane_oil_at(oil, 300, &state, error) != VANE_INVALID_ARGUMENT;
+}
+
+/* What no duty can make good. */
+static int32_t check_pump(const vane_parts *parts, const vane_oil *oil, const vane_duty *duty,
+			  vane_error *error)
+{
+	vane_displacement displacement;
+	const int32_t status = vane_displacement_run(parts, &displacement, error);
+	if (status != VANE_OK)
+		return status;
+	return oil_ok(oil, error) && vn_pointer(duty, "duty", error) ? VANE_OK
+								     : VANE_INVALID_ARGUMENT;
+}
+
+int32_t vane_pump_map(const vane_parts *parts, const vane_oil *oil, const vane_duty *duty,
+		      int64_t duties, vane_performance *out, vane_error *error)
+{
+	vn_begin(error);
+	if (!vn_pointer(out, "out", error) || !vn_count(duties, 0, most_duties, "duties", error))
+		return VANE_INVALID_ARGUMENT;
+	int32_t first = check_pump(parts, oil, duty, error);
+	if (first != VANE_OK) {
+		for (int64_t i = 0; i < duties; i++)
+			out[i] = nothing();
+		return first;
+	}
+	vn_begin(error);
+	for (int64_t i = 0; i < duties; i++) {
+		/* Once an error is recorded, no later duty may write over it. */
+		const int32_t status = vane_pump_run(parts, oil, &duty[i], &out[i],
+						     first == VANE_OK ? error : NULL);
+		if (first == VANE_OK && status != VANE_OK) {
+			first = status;
+			vn_at(i, error);
+		}
+	}
+	return first;
 }

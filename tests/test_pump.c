@@ -3,6 +3,7 @@
 #include "vane/pump.h"
 #include "worked_pump.h"
 
+#include <stdbool.h>
 #include <string.h>
 
 /* Oil that is 32 mm2/s at 40 degrees, 860 kg/m3 at any temperature, and does not thicken. */
@@ -187,5 +188,156 @@ START_TEST(rejects)
 }
 END_TEST
 
+/* Every double is NaN and every integer 0. */
+static bool is_nothing(const vane_performance *r)
+{
+	const double doubles[] = {
+		r->displacement,
+		r->displacement_a,
+		r->displacement_b,
+		r->ideal_flow,
+		r->slip.total,
+		r->compressibility_loss,
+		r->compressibility_inlet,
+		r->outlet_flow,
+		r->inlet_flow,
+		r->volumetric_efficiency,
+		r->volumetric_efficiency_inlet,
+		r->incompressible_efficiency,
+		r->torque.total,
+		r->hydromechanical_efficiency,
+		r->overall_efficiency,
+		r->shaft_power,
+		r->hydraulic_power,
+		r->heat,
+		r->viscosity,
+		r->kinematic_viscosity,
+		r->density,
+	};
+	for (size_t i = 0; i < sizeof doubles / sizeof *doubles; i++)
+		if (!isnan(doubles[i]))
+			return false;
+	return r->roots == 0 && r->caution == 0 && r->slip.caution == 0 && r->slip.roots == 0;
+}
+
+enum { DUTIES = 7 };
+
+static void map_duties(vane_duty duty[DUTIES])
+{
+	for (int i = 0; i < DUTIES; i++) {
+		duty[i] = worked_duty();
+		duty[i].speed = 10 + 5 * i;
+		duty[i].outlet_pressure = 2e6 * (i + 1);
+		duty[i].temperature = 300 + 10 * i;
+	}
+}
+
+static void same_as_run(const vane_parts *p, const vane_oil *oil, const vane_duty *duty,
+			const vane_performance *mapped)
+{
+	const vane_performance single = run(p, oil, duty);
+	ck_assert_mem_eq(mapped, &single, sizeof single);
+}
+
+START_TEST(map_has_the_bits_of_run)
+{
+	const vane_parts p = worked_pump();
+	const vane_oil oil = worked_oil();
+	vane_duty duty[DUTIES];
+	vane_performance r[DUTIES];
+	vane_error e;
+	map_duties(duty);
+	ck_assert_int_eq(vane_pump_map(&p, &oil, duty, DUTIES, r, &e), VANE_OK);
+	ck_assert_int_eq(e.code, VANE_OK);
+	ck_assert_int_eq(e.index, -1);
+	for (int i = 0; i < DUTIES; i++)
+		same_as_run(&p, &oil, &duty[i], &r[i]);
+	ck_assert(r[0].outlet_flow != r[1].outlet_flow);
+}
+END_TEST
+
+START_TEST(map_goes_on_after_a_bad_duty)
+{
+	const vane_parts p = worked_pump();
+	const vane_oil oil = worked_oil();
+	vane_duty duty[DUTIES];
+	vane_performance r[DUTIES];
+	vane_error e;
+	map_duties(duty);
+	duty[2].speed = -1;
+	duty[5].temperature = NAN;
+	for (int quiet = 0; quiet < 2; quiet++) {
+		memset(r, 0, sizeof r);
+		ck_assert_int_eq(vane_pump_map(&p, &oil, duty, DUTIES, r, quiet ? NULL : &e),
+				 VANE_INVALID_ARGUMENT);
+		for (int i = 0; i < DUTIES; i++)
+			if (i == 2 || i == 5)
+				ck_assert(is_nothing(&r[i]));
+			else
+				same_as_run(&p, &oil, &duty[i], &r[i]);
+	}
+	ck_assert_int_eq(e.code, VANE_INVALID_ARGUMENT);
+	ck_assert_int_eq(e.index, 2);
+	ck_assert_str_eq(e.name, "duty.speed");
+	ck_assert(e.value == -1);
+	ck_assert(strstr(e.text, "duty.speed") == e.text);
+}
+END_TEST
+
+/* The whole map is refused: nothing in any record, no duty blamed. */
+static void map_refused(const vane_parts *p, const vane_oil *oil, const vane_duty *duty,
+			const char *name)
+{
+	vane_performance r[DUTIES];
+	vane_error e;
+	memset(r, 0, sizeof r);
+	ck_assert_int_eq(vane_pump_map(p, oil, duty, DUTIES, r, &e), VANE_INVALID_ARGUMENT);
+	ck_assert_int_eq(e.code, VANE_INVALID_ARGUMENT);
+	ck_assert_int_eq(e.index, -1);
+	ck_assert_str_eq(e.name, name);
+	for (int i = 0; i < DUTIES; i++)
+		ck_assert(is_nothing(&r[i]));
+}
+
+START_TEST(map_rejects)
+{
+	const vane_parts p = worked_pump();
+	const vane_oil oil = worked_oil();
+	vane_duty duty[DUTIES];
+	vane_performance r[DUTIES];
+	vane_error e;
+	map_duties(duty);
+	map_refused(NULL, &oil, duty, "parts");
+	map_refused(&p, NULL, duty, "oil");
+	map_refused(&p, &oil, NULL, "duty");
+	vane_parts bad_parts = p;
+	bad_parts.rotor_width = NAN;
+	map_refused(&bad_parts, &oil, duty, "parts.rotor_width");
+	vane_oil bad_oil = oil;
+	bad_oil.bulk_modulus = -1;
+	map_refused(&p, &bad_oil, duty, "oil.bulk_modulus");
+
+	ck_assert_int_eq(vane_pump_map(&p, &oil, duty, DUTIES, NULL, &e), VANE_INVALID_ARGUMENT);
+	ck_assert_str_eq(e.name, "out");
+	r[0] = (vane_performance){.heat = 1};
+	const int64_t counts[] = {-1, INT64_MIN, 1000000001, INT64_MAX};
+	for (size_t i = 0; i < sizeof counts / sizeof *counts; i++) {
+		ck_assert_int_eq(vane_pump_map(&p, &oil, duty, counts[i], r, &e),
+				 VANE_INVALID_ARGUMENT);
+		ck_assert_str_eq(e.name, "duties");
+	}
+	ck_assert_int_eq(vane_pump_map(&p, &oil, duty, 0, r, &e), VANE_OK);
+	ck_assert(r[0].heat == 1);
+
+	/* An oil that only some temperatures suit is a matter of the duty. */
+	vane_oil swelling = oil;
+	swelling.thermal_expansion = 7e-4;
+	duty[4].temperature = 2e6;
+	ck_assert_int_eq(vane_pump_map(&p, &swelling, duty, DUTIES, r, &e), VANE_OUT_OF_RANGE);
+	ck_assert_int_eq(e.index, 4);
+	ck_assert(is_nothing(&r[4]) && r[3].outlet_flow > 0 && r[5].outlet_flow > 0);
+}
+END_TEST
+
 SUITE("pump", worked_performance, balances, pressure_steals_flow_and_clearance_more, oil_cautions,
-      rejects)
+      rejects, map_has_the_bits_of_run, map_goes_on_after_a_bad_duty, map_rejects)

@@ -68,6 +68,9 @@ VANE_API void vane_duty_default(vane_duty *duty);
  *
  * @valid   Steady duty; rigid parts; one oil temperature; chambers fill. Slip within 2 % of its
  *          value for the averaging over a pitch.
+ * @constant Offset of viscosity and limits of the cautions [m2/s].
+ * @constant Standard atmosphere, 101325 Pa [Pa].
+ * @constant Thermal conductivity of oil, 0.13 W/(m.K) [W/(m.K)].
  * @source  ISO 4391:1983 for the definitions (from memory); the parts of the calculation cite
  *          theirs.
  *
@@ -80,6 +83,29 @@ VANE_API void vane_duty_default(vane_duty *duty);
  */
 VANE_API int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_duty *duty,
 			       vane_performance *out, vane_error *error);
+
+/**
+ * Performance of a pump at each of many duties.
+ *
+ * Each record has the same bits as vane_pump_run() gives. A duty that it refuses leaves NaN and 0
+ * in its record, and the others are computed all the same; the status and the error are those of
+ * the first such duty, which error->index numbers. Parts or oil that no duty could make good leave
+ * NaN and 0 in every record, and error->index is -1. Where the number of duties is itself refused,
+ * out is left alone.
+ *
+ * @valid   As vane_pump_run(). out does not overlap duty.
+ * @source  As vane_pump_run().
+ *
+ * @param[in]  parts   The pump's parts.
+ * @param[in]  oil     The oil.
+ * @param[in]  duty    Duties [length duties].
+ * @param[in]  duties  Number of duties [1; 0 <= x <= 1000000000].
+ * @param[out] out     Performances [length duties].
+ * @param[out] error   What went wrong, or NULL.
+ * @return    A number of enum vane_status [1].
+ */
+VANE_API int32_t vane_pump_map(const vane_parts *parts, const vane_oil *oil, const vane_duty *duty,
+			       int64_t duties, vane_performance *out, vane_error *error);
 
 #ifdef __cplusplus
 }
