@@ -107,7 +107,7 @@ static void solve(working *w, int32_t p, double tolerance, vn_fit *out)
 			double c = 0;
 			for (int32_t k = 0; k < p; k++)
 				c += v[i * p + k] / s[k] * (v[j * p + k] / s[k]);
-			out->covariance[i * p + j] = c;
+			out->correlation[i * p + j] = c;
 		}
 	}
 }
@@ -128,13 +128,18 @@ static bool finish(const double *x, const double *y, int64_t n, int32_t p, const
 	out->freedom = n - p;
 	const double sigma = out->freedom > 0 ? sqrt(sum / (double)out->freedom) : 0;
 	bool finite = isfinite(sum);
+	double root[VN_FIT_MOST];
 	for (int32_t i = 0; i < p; i++) {
-		finite = finite && isfinite(out->coefficient[i]);
-		for (int32_t j = 0; j < p; j++) {
-			out->covariance[i * p + j] *= sigma / w->scale[i] * (sigma / w->scale[j]);
-			finite = finite && isfinite(out->covariance[i * p + j]);
-		}
+		root[i] = sqrt(out->correlation[i * p + i]);
+		out->uncertainty[i] = sigma / w->scale[i] * root[i];
+		finite = finite && isfinite(out->coefficient[i]) && isfinite(out->uncertainty[i]);
 	}
+	for (int32_t i = 0; i < p; i++)
+		for (int32_t j = 0; j < p; j++) {
+			double *const r = &out->correlation[i * p + j];
+			/* Rounding must not carry it past 1. */
+			*r = fmax(-1, fmin(1, *r / (root[i] * root[j])));
+		}
 	return finite;
 }
 
@@ -171,9 +176,4 @@ int32_t vn_fit_linear(const double *x, const double *y, int64_t n, int32_t p, do
 	const int32_t status = fit(x, y, n, p, tolerance, &w, out, error);
 	free(memory);
 	return status;
-}
-
-double vn_fit_uncertainty(const vn_fit *fit, int32_t column)
-{
-	return sqrt(fit->covariance[column * fit->columns + column]);
 }

@@ -156,7 +156,7 @@ static bool bends(const vane_reading *reading, int64_t readings, double greatest
 	for (int64_t i = 0; i < readings; i++)
 		flow = fmax(flow, reading[i].flow);
 	const double size = fabs(fit.coefficient[2]);
-	return size > 2 * vn_fit_uncertainty(&fit, 2) && size > 1e-9 * flow;
+	return size > 2 * fit.uncertainty[2] && size > 1e-9 * flow;
 }
 
 static int32_t intercept(const vane_reading *reading, int64_t readings, double greatest,
@@ -170,9 +170,9 @@ static int32_t intercept(const vane_reading *reading, int64_t readings, double g
 	for (int64_t i = 0; i < readings; i++)
 		speed += reading[i].speed / (double)readings;
 	out->displacement = fit.coefficient[0];
-	out->uncertainty = vn_fit_uncertainty(&fit, 0);
+	out->uncertainty = fit.uncertainty[0];
 	out->slope = fit.coefficient[1] / greatest;
-	out->slope_uncertainty = vn_fit_uncertainty(&fit, 1) / greatest;
+	out->slope_uncertainty = fit.uncertainty[1] / greatest;
 	out->residual = sqrt(fit.square_sum / (double)fit.freedom) / speed;
 	out->method = VANE_DERIVED_INTERCEPT;
 	out->levels = 0;
@@ -264,9 +264,9 @@ static int32_t two_step(const level *levels, int64_t count, double greatest, van
 	status = level_fit(levels, count, greatest, out->displacement, &slip, error);
 	if (status != VANE_OK)
 		return status;
-	out->uncertainty = vn_fit_uncertainty(&steps, 0);
+	out->uncertainty = steps.uncertainty[0];
 	out->slope = slip.coefficient[0] / greatest;
-	out->slope_uncertainty = vn_fit_uncertainty(&slip, 0) / greatest;
+	out->slope_uncertainty = slip.uncertainty[0] / greatest;
 	out->residual = sqrt(steps.square_sum / (double)steps.freedom);
 	out->method = VANE_DERIVED_TWO_STEP;
 	out->levels = (int32_t)count;
@@ -440,7 +440,7 @@ static const char *wanting(const stand_plan *plan, int32_t terms, int64_t freedo
 	       "and two temperatures.";
 }
 
-static void slip_nothing(vane_slip_fit *out, double *covariance)
+static void slip_nothing(vane_slip_fit *out, double *correlation)
 {
 	*out = (vane_slip_fit){
 		.displacement = NAN,
@@ -454,24 +454,24 @@ static void slip_nothing(vane_slip_fit *out, double *covariance)
 		.residual = NAN,
 		.condition = NAN,
 	};
-	for (int32_t i = 0; covariance && i < TERMS * TERMS; i++)
-		covariance[i] = NAN;
+	for (int32_t i = 0; correlation && i < TERMS * TERMS; i++)
+		correlation[i] = NAN;
 }
 
 static void slip_result(const vn_fit *fit, const int32_t *column, int32_t terms, vane_slip_fit *out,
-			double *covariance)
+			double *correlation)
 {
 	double value[TERMS] = {0}, uncertainty[TERMS] = {0};
 	bool vague = fit->condition > 30;
-	for (int32_t i = 0; covariance && i < TERMS * TERMS; i++)
-		covariance[i] = 0;
+	for (int32_t i = 0; correlation && i < TERMS * TERMS; i++)
+		correlation[i] = 0;
 	for (int32_t i = 0; i < fit->columns; i++) {
 		const int32_t to = column[i];
 		value[to] = fit->coefficient[i];
-		uncertainty[to] = vn_fit_uncertainty(fit, i);
+		uncertainty[to] = fit->uncertainty[i];
 		vague = vague || uncertainty[to] > 0.5 * fabs(value[to]);
-		for (int32_t j = 0; covariance && j < fit->columns; j++)
-			covariance[to * TERMS + column[j]] = fit->covariance[i * fit->columns + j];
+		for (int32_t j = 0; correlation && j < fit->columns; j++)
+			correlation[to * TERMS + column[j]] = fit->correlation[i * fit->columns + j];
 	}
 	*out = (vane_slip_fit){
 		.displacement = value[0],
@@ -491,7 +491,7 @@ static void slip_result(const vn_fit *fit, const int32_t *column, int32_t terms,
 }
 
 static int32_t slip_fit(const vane_reading *reading, int64_t readings, const vane_oil *oil,
-			int32_t terms, double *memory, vane_slip_fit *out, double *covariance,
+			int32_t terms, double *memory, vane_slip_fit *out, double *correlation,
 			vane_error *error)
 {
 	int32_t column[TERMS];
@@ -511,21 +511,21 @@ static int32_t slip_fit(const vane_reading *reading, int64_t readings, const van
 	if (status == VANE_NOT_IDENTIFIABLE)
 		return refuse(status, wanting(&plan, terms, freedom), error);
 	if (status == VANE_OK)
-		slip_result(&fit, column, terms, out, covariance);
+		slip_result(&fit, column, terms, out, correlation);
 	return status;
 }
 
 int32_t vane_stand_slip_fit(const vane_reading *reading, int64_t readings, const vane_oil *oil,
-			    int32_t terms, vane_slip_fit *out, double *covariance,
+			    int32_t terms, vane_slip_fit *out, double *correlation,
 			    vane_error *error)
 {
 	vn_begin(error);
-	if (covariance)
+	if (correlation)
 		for (int i = 0; i < TERMS * TERMS; i++)
-			covariance[i] = NAN;
+			correlation[i] = NAN;
 	if (!vn_pointer(out, "out", error))
 		return VANE_INVALID_ARGUMENT;
-	slip_nothing(out, covariance);
+	slip_nothing(out, correlation);
 	if (!readings_ok(reading, readings, error) || !vn_pointer(oil, "oil", error) ||
 	    !vn_count(terms, 0, 7, "terms", error))
 		return VANE_INVALID_ARGUMENT;
@@ -533,7 +533,7 @@ int32_t vane_stand_slip_fit(const vane_reading *reading, int64_t readings, const
 	if (!memory)
 		return no_memory(error);
 	const int32_t status =
-		slip_fit(reading, readings, oil, terms, memory, out, covariance, error);
+		slip_fit(reading, readings, oil, terms, memory, out, correlation, error);
 	free(memory);
 	return status;
 }

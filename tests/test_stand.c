@@ -289,8 +289,8 @@ START_TEST(slip_recovered)
 	vane_reading reading[24];
 	const int n = plan(&oil, 2, 2, reading);
 	vane_slip_fit f;
-	double covariance[16];
-	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, covariance, NULL), VANE_OK);
+	double correlation[16];
+	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, correlation, NULL), VANE_OK);
 	CHECK_NEAR(f.displacement, true_value[0], 1e-12);
 	CHECK_NEAR(f.laminar, true_value[1], 1e-9);
 	CHECK_NEAR(f.orifice, true_value[2], 1e-9);
@@ -304,17 +304,17 @@ START_TEST(slip_recovered)
 	/* A law without the orifice, fitted without it. */
 	for (int i = 0; i < n; i++)
 		reading[i].flow -= true_value[2] * column(&oil, &reading[i], 2);
-	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, 5, &f, covariance, NULL), VANE_OK);
+	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, 5, &f, correlation, NULL), VANE_OK);
 	CHECK_NEAR(f.laminar, true_value[1], 1e-9);
 	CHECK_NEAR(f.compressibility, true_value[3], 1e-9);
 	ck_assert(f.orifice == 0 && f.orifice_uncertainty == 0);
 	for (int i = 0; i < 4; i++)
-		ck_assert(covariance[8 + i] == 0 && covariance[4 * i + 2] == 0);
-	ck_assert(covariance[15] > 0 || f.residual == 0);
+		ck_assert(correlation[8 + i] == 0 && correlation[4 * i + 2] == 0);
+	ck_assert(fabs(correlation[15] - 1) < 1e-12);
 }
 END_TEST
 
-START_TEST(slip_covariance)
+START_TEST(slip_correlation)
 {
 	/* NumPy 1.x/2.x, double: X of the columns scaled to length 1,
 	 * b = linalg.lstsq(X, y), C = inv(X'X) r'r/(24 - 4), unscaled; the flows
@@ -334,8 +334,8 @@ START_TEST(slip_covariance)
 	for (int i = 0; i < n; i++)
 		reading[i].flow += ((7 * i) % 24 - 11.5) * 1e-7;
 	vane_slip_fit f;
-	double covariance[16];
-	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, covariance, NULL), VANE_OK);
+	double correlation[16];
+	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, correlation, NULL), VANE_OK);
 	const double got[4] = {f.displacement, f.laminar, f.orifice, f.compressibility};
 	const double u[4] = {f.displacement_uncertainty, f.laminar_uncertainty,
 			     f.orifice_uncertainty, f.compressibility_uncertainty};
@@ -345,7 +345,7 @@ START_TEST(slip_covariance)
 		ck_assert(fabs(got[i] - true_value[i]) < 3 * u[i]);
 	}
 	for (int i = 0; i < 16; i++)
-		CHECK_NEAR(covariance[i], c[i], 1e-9);
+		CHECK_NEAR(correlation[i], c[i] / sqrt(c[5 * (i / 4)] * c[5 * (i % 4)]), 1e-9);
 	CHECK_NEAR(f.residual, 7.303550106570362e-07, 1e-9);
 	CHECK_NEAR(f.condition, 12.346711621312334, 1e-9);
 	ck_assert_int_eq(f.caution, 0);
@@ -364,7 +364,7 @@ START_TEST(slip_plans)
 	vane_reading reading[24];
 	vane_slip_fit f;
 	vane_error e;
-	double covariance[16];
+	double correlation[16];
 	/* One temperature, two speeds: the condition number alone is above 30. */
 	int n = plan(&oil, 1, 2, reading);
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, NULL, NULL), VANE_OK);
@@ -372,11 +372,11 @@ START_TEST(slip_plans)
 	ck_assert_int_eq(f.caution, VANE_CAUTION_ILL_CONDITIONED);
 	/* One temperature, one speed: laminar slip and compression are one column. */
 	n = plan(&oil, 1, 1, reading);
-	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, covariance, &e),
+	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, correlation, &e),
 			 VANE_NOT_IDENTIFIABLE);
 	ck_assert(strstr(e.text, "speed") != NULL);
 	ck_assert(isnan(f.displacement) && isnan(f.condition) && f.terms == 0);
-	ck_assert(isnan(covariance[0]) && isnan(covariance[15]));
+	ck_assert(isnan(correlation[0]) && isnan(correlation[15]));
 	/* The same plan does for the displacement and one slip. */
 	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, 1, &f, NULL, &e), VANE_OK);
 	ck_assert_int_eq(f.degrees_of_freedom, 4);
@@ -450,4 +450,4 @@ END_TEST
 
 SUITE("stand", efficiencies, speed_correction, norris, intercept_with_unsteady_speed,
       two_step_sees_past_the_bend, levels_are_found, displacement_refused, slip_recovered,
-      slip_covariance, slip_plans, rejections)
+      slip_correlation, slip_plans, rejections)

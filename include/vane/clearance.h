@@ -102,7 +102,7 @@ typedef struct vane_decision {
  * @source  JCGM 100:2008 (GUM), 4.2.3, 4.3.7, 5.1.2; taking the larger of the
  *          two standard deviations is this library's choice.
  *
- * @param[in] reading     Widths read, `readings` of them [m; > 0].
+ * @param[in] reading     Widths read [m; > 0; length readings].
  * @param[in] readings    Number of readings [1; 1 <= x <= 100000].
  * @param[in] instrument  The instrument they were read with.
  * @param[out] out        The width.

@@ -59,6 +59,7 @@ VANE_API void vane_oil_default(vane_oil *oil);
  *     nu = grade in mm2/s, but 2.2, 3.2, 4.6, 6.8 for VG 2, 3, 5, 7
  *
  * @valid   The twenty grades; an oil of the grade lies within 10 % of the midpoint.
+ * @constant Grade number times 1 mm2/s [m2/s].
  * @source  ISO 3448:1992, Table 1; VG 2 to 7, 2200 and 3200 from memory.
  *
  * @param[in] grade   Grade number: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68 and so on [1; 2 <= x <= 3200].
@@ -71,6 +72,10 @@ VANE_API double vane_oil_grade_viscosity(double grade, vane_error *error);
  * Oil of an ISO viscosity grade and a viscosity index; the rest as vane_oil_default().
  *
  * @valid   Grades whose viscosity at 100 degC is at least 2 mm2/s: VG 2 to 5 have no usual index.
+ * @constant Grade number times 1 mm2/s [m2/s].
+ * @constant Density of the default oil [kg/m3].
+ * @constant Temperatures of the default oil [K].
+ * @constant Bulk modulus of the default oil [Pa].
  * @source  ISO 3448:1992, Table 1; ASTM D2270.
  *
  * @param[in] grade   Grade number of ISO 3448 [1; 2 <= x <= 3200].
@@ -88,6 +93,7 @@ VANE_API int32_t vane_oil_from_grade(double grade, double viscosity_index, vane_
  *     mu = nu rho,   viscosity_temperature = -d ln(mu) / dT
  *
  * @valid   As vane_oil_walther() and vane_oil_density().
+ * @constant Offset of viscosity, 0.7 mm2/s [m2/s].
  * @source  ASTM D341, from memory; the slope is its derivative.
  *
  * @param[in] oil     Oil.
@@ -106,6 +112,7 @@ VANE_API int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_s
  *
  * @valid   Short form: 2 mm2/s and above; at 1 mm2/s the full law differs by 2 %.
  *          The form ends at 0.3 mm2/s. Equal viscosities give a constant.
+ * @constant Offset of viscosity, 0.7 mm2/s [m2/s].
  * @source  ASTM D341 (Walther), short form, from memory.
  *
  * @param[in] temperature     Temperature [K; > 0].
@@ -195,6 +202,7 @@ VANE_API double vane_oil_barus_factor(double pressure_viscosity, double inlet_pr
  *     VI = 100 + (10^N - 1) / 0.00715,  N = log(H/U) / log(Y)  U < H
  *
  * @valid   2 mm2/s and above at 100 degC; above 70 mm2/s L and H are quadratics.
+ * @constant The table's viscosities [m2/s].
  * @source  ASTM D2270, procedures A and B, Table 1; the quadratics from memory.
  *
  * @param[in] viscosity_40    Kinematic viscosity at 40 degC [m2/s; > viscosity_100].
@@ -211,6 +219,7 @@ VANE_API double vane_oil_index(double viscosity_40, double viscosity_100, vane_e
  *
  * @valid   2 mm2/s and above at 100 degC; else there is no solution. Near 70 mm2/s, where
  *          table and quadratics do not quite meet, the table's solution is given.
+ * @constant The table's viscosities [m2/s].
  * @source  ASTM D2270, solved by bisection.
  *
  * @param[in] viscosity_40   Kinematic viscosity at 40 degC [m2/s; > 2e-6].

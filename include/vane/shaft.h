@@ -58,6 +58,7 @@ VANE_API double vane_shaft_power(double torque, double speed, vane_error *error)
  * Next rated output of an IEC motor that carries a power with a service factor.
  *
  * @valid   0.06 kW to 250 kW.
+ * @constant The rated outputs [W].
  * @source  IEC 60072-1 preferred rated outputs (from memory).
  *
  * @param[in]  power           Power the shaft takes [W; > 0].
@@ -71,6 +72,7 @@ VANE_API double vane_shaft_motor_iec(double power, double service_factor, vane_e
  * Next rated output of a NEMA motor that carries a power with a service factor.
  *
  * @valid   0.5 hp to 500 hp.
+ * @constant The rated outputs [W].
  * @source  NEMA MG 1, 10.32 (from memory).
  *
  * @param[in]  power           Power the shaft takes [W; > 0].

@@ -163,7 +163,7 @@ VANE_API double vane_stand_speed_corrected(double flow, double displacement, dou
  *          five pressures, and for two-step five speeds as well.
  * @source  ISO 8426-1:2025 (two-step), ISO 8426-2:2025 (intercept), from memory.
  *
- * @param[in] reading   Readings, `readings` of them.
+ * @param[in] reading   Readings [length readings].
  * @param[in] readings  Number of readings [1; 1 <= x <= 100000].
  * @param[out] out      The displacement.
  * @param[out] error    What went wrong, or NULL.
@@ -191,22 +191,23 @@ VANE_API int32_t vane_stand_displacement(const vane_reading *reading, int64_t re
  *
  * @valid   Steady readings at the temperature of the oil in the clearances; all flows
  *          equally uncertain.
+ * @constant Offset of viscosity, 0.7 mm2/s [m2/s].
  * @source  Definition of the law; JCGM 100:2008 (GUM), H.3 (uncertainty of a least-squares fit).
  *
- * @param[in] reading      Readings, `readings` of them.
+ * @param[in] reading      Readings [length readings].
  * @param[in] readings     Number of readings [1; 1 <= x <= 100000].
  * @param[in] oil          The oil.
  * @param[in] terms        Set of enum vane_slip_term, V always besides [1; 0 <= x <= 7].
  * @param[out] out         Coefficients and their uncertainties.
- * @param[out] covariance  Covariance of V, C_L, C_T, C_c in rows of 4, 16 numbers, 0 for a
- *                         term left out; or NULL [1; any].
- * @param[out] error       What went wrong, or NULL.
+ * @param[out] correlation  Correlation of V, C_L, C_T, C_c in rows of 4, 0 for a term left
+ *                          out [1; -1 <= x <= 1; length 16 or NULL].
+ * @param[out] error        What went wrong, or NULL.
  * @return    VANE_OK or a number of enum vane_status; VANE_NOT_IDENTIFIABLE with a sentence
  *            that names the readings wanting.
  */
 VANE_API int32_t vane_stand_slip_fit(const vane_reading *reading, int64_t readings,
 				     const vane_oil *oil, int32_t terms, vane_slip_fit *out,
-				     double *covariance, vane_error *error);
+				     double *correlation, vane_error *error);
 
 #ifdef __cplusplus
 }

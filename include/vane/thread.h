@@ -267,6 +267,8 @@ VANE_API double vane_thread_von_mises(double tensile_stress, double shear_stress
  *
  * @valid   ISO 898-1: 1.6 mm to 39 mm, class 8.8 changes above 16 mm. SAE J429: 1/4 in to
  *          1-1/2 in, grade 2 changes above 3/4 in, grade 5 above 1 in.
+ * @constant The table's diameters [m].
+ * @constant The table's strengths [Pa].
  * @source  ISO 898-1:2013, table 3, from memory; SAE J429 as Shigley and Mischke, Mechanical
  *          Engineering Design, 5th ed., p. 341.
  *

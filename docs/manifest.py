@@ -1,0 +1,452 @@
+"""Writes the manifest of the public interface, vane-api.json, from Doxygen's XML.
+
+Every public function, record and enumerator is in it, with units (UCUM codes),
+ranges, lengths, offsets and sources: what the loaders for other languages and
+the tests of the contract live on. What lacks one of these, or is of a kind that
+the headers do not allow, is a fault: one sentence that names it. Any fault, and
+nothing is written.
+
+    python3 manifest.py XML_DIRECTORY VERSION OUT.json
+"""
+
+import json
+import pathlib
+import re
+import sys
+import xml.etree.ElementTree as ET
+
+NUMBERS = {"double": 8, "int64_t": 8, "int32_t": 4}
+INCLUDES = re.compile(r"stdint\.h|vane/[a-z]+\.h")
+
+UNIT_ATOM = r"(?:m|s|kg|K|Pa|N|W|J|Hz|rad)"
+UNIT_POWER = rf"{UNIT_ATOM}[2-9]?"
+UNIT_PRODUCT = rf"{UNIT_POWER}(?:\.{UNIT_POWER})*"
+UNIT = re.compile(rf"1|(?:1|{UNIT_PRODUCT})(?:/(?:{UNIT_POWER}|\({UNIT_PRODUCT}\)))?")
+# What a shop reads from its instruments: only the conversions take it.
+TRADE_ATOM = (
+    r"(?:[kM]?Pa|mPa|k?W|mm2|cm3|mm|um|L|min|h|bar|Cel|deg|1"
+    r"|\[(?:psi|in_i|cin_i|ft_i|lbf_av|gal_us|HP|degF|mil_i|SUS)\]|10\*3)"
+)
+TRADE = re.compile(rf"{TRADE_ATOM}(?:[./](?:{TRADE_ATOM}|{UNIT_ATOM}))*")
+
+NUMBER = r"-?\d+(?:\.\d+)?(?:e[-+]?\d+)?"
+NAME = r"[a-z_][a-z_.0-9]*"
+# A number, a multiple of another parameter, or another parameter.
+LIMIT = rf"(?:{NUMBER}(?: {NAME})?|{NAME})"
+ONE_SIDED = re.compile(rf"(>=?|<=?) ({LIMIT})")
+TWO_SIDED = re.compile(rf"({LIMIT}) (<=?) x (<=?) ({LIMIT})")
+BRACKETS = re.compile(r"\[((?:[^\[\]]|\[[^\[\]]*\])*)\]\.?$")
+ENUM = re.compile(r"\b([Nn]umber|[Ss]et) of enum (vane_\w+)|\benum (vane_\w+)")
+
+
+class Fault(Exception):
+    """What is wrong with an item, as the rest of a sentence about it."""
+
+
+def text_of(element):
+    return "" if element is None else " ".join("".join(element.itertext()).split())
+
+
+def type_of(element):
+    """A C type with its spaces in one way: 'const double *const *'."""
+    words = text_of(element).replace("*", " * ").split()
+    kept = [w for w in words if w not in ("struct", "enum", "VANE_API")]
+    return re.sub(r"\* (?=\*|const)", "*", " ".join(kept))
+
+
+def base_of(kind):
+    return next((w for w in re.findall(r"\w+", kind) if w != "const"), "void")
+
+
+def paragraphs(detail):
+    """The prose of a doc block, and its formulas, without its sections."""
+    prose, formulas = [], []
+    for para in [] if detail is None else detail.findall("para"):
+        words = [para.text or ""]
+        for part in para:
+            if part.tag == "verbatim":
+                lines = (part.text or "").strip("\n").split("\n")
+                formulas.append("\n".join(line.rstrip() for line in lines))
+            elif part.tag not in ("simplesect", "parameterlist"):
+                words.append("".join(part.itertext()))
+            words.append(part.tail or "")
+        prose.append(" ".join("".join(words).split()))
+    return "\n\n".join(p for p in prose if p), "\n".join(formulas)
+
+
+def limit(words):
+    """A number, or {"times": number, "of": name}."""
+    number, _, name = words.partition(" ")
+    if re.fullmatch(NUMBER, number):
+        return {"times": float(number), "of": name} if name else float(number)
+    return {"times": 1.0, "of": words}
+
+
+def range_of(words):
+    found = {"text": words, "low": None, "low_open": False, "high": None, "high_open": False}
+    one, two = ONE_SIDED.fullmatch(words), TWO_SIDED.fullmatch(words)
+    if one:
+        side = "low" if one[1].startswith(">") else "high"
+        found[side] = limit(one[2])
+        found[side + "_open"] = "=" not in one[1]
+    elif two:
+        found["low"], found["high"] = limit(two[1]), limit(two[4])
+        found["low_open"], found["high_open"] = two[2] == "<", two[3] == "<"
+    elif re.fullmatch(NUMBER, words):
+        found["low"] = found["high"] = float(words)
+    elif words != "any":
+        raise Fault(f"has the range '{words}', which does not read as a range")
+    return found
+
+
+def unit_of(words, trade=False):
+    if not UNIT.fullmatch(words) and not (trade and TRADE.fullmatch(words)):
+        raise Fault(f"has the unit '{words}', which is not a UCUM code of this library")
+    return words
+
+
+def length_of(words):
+    """'length n or NULL': the length, a name or a number, and whether NULL is taken."""
+    count, _, optional = words.removeprefix("length ").partition(" or ")
+    return (int(count) if count.isdigit() else count), optional == "NULL"
+
+
+def contract(words, number, trade=False, ranged=True):
+    """What the brackets at the end of a text promise, and the text without them."""
+    found = BRACKETS.search(words)
+    item = {"unit": None, "range": None, "length": None, "optional": False}
+    parts = [p.strip() for p in found[1].split(";")] if found else []
+    if parts and parts[-1].startswith("length "):
+        item["length"], item["optional"] = length_of(parts.pop())
+    if number and not parts:
+        raise Fault("has no [unit; range]" if ranged else "has no [unit]")
+    if number and ranged and len(parts) != 2:
+        raise Fault("has a unit but no range")
+    # The array door takes the unit and the range from the formula it is given.
+    if number and parts != ["any", "any"]:
+        item["unit"] = unit_of(parts[0], trade)
+        item["range"] = range_of(parts[1]) if ranged else None
+    item["text"] = (words[: found.start()] if found else words).rstrip(" .,")
+    if not item["text"]:
+        raise Fault("is not described")
+    named = ENUM.search(item["text"])
+    item["enum"] = (named[2] or named[3]) if named else None
+    item["set"] = bool(named and named[1] in ("set", "Set"))
+    return item
+
+
+class Manifest:
+    def __init__(self, version):
+        self.faults = []
+        self.content = {
+            "library": "libvane",
+            "version": version,
+            "topics": [],
+            "functions": [],
+            "records": [],
+            "enums": [],
+        }
+
+    def fault(self, item, words):
+        self.faults.append(f"{item} {words}.")
+
+    def read(self, directory):
+        directory = pathlib.Path(directory)
+        # Only what the index lists: pages of an earlier run may lie beside them.
+        for entry in ET.parse(directory / "index.xml").getroot().iter("compound"):
+            kind = entry.get("kind")
+            if kind not in ("struct", "union", "file", "class"):
+                continue
+            path = directory / f"{entry.get('refid')}.xml"
+            for compound in ET.parse(path).getroot().iter("compounddef"):
+                name = text_of(compound.find("compoundname"))
+                if kind == "struct":
+                    self.record(name, compound)
+                elif kind != "file":
+                    self.fault(name, f"is a {kind}, which no public header may hold")
+                elif name.endswith(".h"):
+                    self.header(name.removesuffix(".h"), compound)
+        for what in ("topics", "functions", "records", "enums"):
+            if not self.content[what]:
+                self.fault("The XML", f"holds no {what}")
+        self.sort_records()
+        self.lay_out()
+        self.resolve()
+
+    def header(self, topic, compound):
+        brief = text_of(compound.find("briefdescription"))
+        if not brief:
+            self.fault(f"{topic}.h", "has no brief")
+        if topic != "vane":
+            self.content["topics"].append({"name": topic, "brief": brief})
+        for include in compound.findall("includes"):
+            if not INCLUDES.fullmatch(text_of(include)):
+                self.fault(f"{topic}.h", f"includes {text_of(include)}")
+        for member in compound.iter("memberdef"):
+            kind, name = member.get("kind"), text_of(member.find("name"))
+            if kind == "function":
+                self.function(topic, name, member)
+            elif kind == "enum":
+                self.enum(topic, name, member)
+            elif name != "VANE_API":
+                self.fault(name, f"is a {kind}, which no public header may hold")
+
+    def function(self, topic, name, member):
+        item = f"{name}()"
+        detail = member.find("detaileddescription")
+        sections = {}
+        for section in detail.iter("simplesect"):
+            if section.get("kind") == "par":
+                words = [text_of(p) for p in section.findall("para")]
+                sections.setdefault(text_of(section.find("title")), []).extend(words)
+        doc, formula = paragraphs(detail)
+        found = {
+            "name": name,
+            "topic": topic,
+            "kind": None,
+            "brief": text_of(member.find("briefdescription")),
+            "formula": formula,
+            "doc": doc,
+            "valid": " ".join(sections.get("Valid", [])),
+            "source": " ".join(sections.get("Source", [])),
+            "constants": [],
+        }
+        for words in ("brief", "source"):
+            if not found[words]:
+                self.fault(item, f"has no {words}")
+        for words in sections.get("Dimensional constant", []):
+            try:
+                constant = contract(words, True, ranged=False)
+                found["constants"].append({"text": constant["text"], "unit": constant["unit"]})
+            except Fault as fault:
+                self.fault(f"A dimensional constant of {item}", fault)
+        found["returns"] = self.returns(item, member, topic == "units")
+        found["params"] = self.params(item, member, topic == "units")
+        try:
+            found["kind"] = shape(found)
+        except Fault as fault:
+            self.fault(item, fault)
+        for word in ("inline", "static"):
+            if member.get(word) == "yes":
+                self.fault(item, f"is {word}, which no public header may hold")
+        if "..." in text_of(member.find("argsstring")):
+            self.fault(item, "takes a variable number of arguments")
+        self.content["functions"].append(found)
+
+    def returns(self, item, member, trade):
+        kind = type_of(member.find("type"))
+        words = " ".join(
+            text_of(s)
+            for s in member.find("detaileddescription").iter("simplesect")
+            if s.get("kind") == "return"
+        )
+        found = {"type": kind, "unit": None, "text": words}
+        if kind == "void":
+            return found
+        try:
+            promised = contract(words, kind == "double", trade, ranged=False)
+            found["unit"], found["text"] = promised["unit"], promised["text"]
+            if kind == "int32_t" and promised["enum"] != "vane_status":
+                raise Fault("is not said to be a number of enum vane_status")
+        except Fault as fault:
+            self.fault(f"What {item} returns", fault if words else "is not described")
+        return found
+
+    def params(self, item, member, trade):
+        documented = {}
+        for entry in member.find("detaileddescription").iter("parameteritem"):
+            words = text_of(entry.find("parameterdescription"))
+            for label in entry.iter("parametername"):
+                documented[text_of(label)] = (label.get("direction"), words)
+        found = []
+        for param in member.findall("param"):
+            label, kind = text_of(param.find("declname")), type_of(param.find("type"))
+            if kind == "void" and not label:
+                continue
+            direction, words = documented.pop(label, (None, ""))
+            entry = {"name": label, "type": kind, "direction": direction}
+            try:
+                if param.find("array") is not None:
+                    raise Fault("is an array in brackets, not a pointer")
+                allowed(kind, direction)
+                entry |= contract(words, base_of(kind) in NUMBERS, trade)
+                found.append(entry)
+            except Fault as fault:
+                self.fault(f"Parameter '{label}' of {item}", fault if words else "is not documented")
+        for label in documented:
+            self.fault(item, f"documents a parameter '{label}' that it does not have")
+        return found
+
+    def record(self, name, compound):
+        brief = text_of(compound.find("briefdescription"))
+        if not brief:
+            self.fault(name, "has no brief")
+        topic = pathlib.Path(compound.find("location").get("file")).stem
+        record = {"name": name, "topic": topic, "brief": brief, "size": 0, "fields": []}
+        for member in compound.iter("memberdef"):
+            self.field(record, member)
+        self.content["records"].append(record)
+
+    def field(self, record, member):
+        label, kind = text_of(member.find("name")), type_of(member.find("type"))
+        item = f"Field {record['name']}.{label}"
+        words = text_of(member.find("briefdescription"))
+        words = f"{words} {text_of(member.find('detaileddescription'))}".strip()
+        array = re.fullmatch(r"\[(\d+)\]", text_of(member.find("argsstring")))
+        try:
+            if member.get("kind") != "variable" or "*" in kind or "(" in kind:
+                raise Fault("is neither a number nor a record")
+            if member.find("bitfield") is not None:
+                raise Fault("is a bit field")
+            if kind != "char" and kind not in NUMBERS and not kind.startswith("vane_"):
+                raise Fault(f"is of type '{kind}', which no public header may hold")
+            if (kind == "char") != bool(array):
+                raise Fault("is an array" if array else "is a single character")
+            entry = {"name": label, "type": kind, "offset": 0}
+            entry |= contract(words, kind in NUMBERS)
+            del entry["optional"]
+            if array:
+                entry["length"] = int(array[1])
+            record["fields"].append(entry)
+        except Fault as fault:
+            self.fault(item, fault if words else "is not described")
+
+    def enum(self, topic, name, member):
+        brief = text_of(member.find("briefdescription"))
+        if not brief:
+            self.fault(f"Enum {name}", "has no brief")
+        values = []
+        for value in member.findall("enumvalue"):
+            label = text_of(value.find("name"))
+            number = text_of(value.find("initializer")).removeprefix("=").strip()
+            words = text_of(value.find("briefdescription"))
+            words = f"{words} {text_of(value.find('detaileddescription'))}".strip()
+            if not re.fullmatch(r"-?\d+", number):
+                self.fault(label, "has no number of its own")
+                continue
+            if not words:
+                self.fault(label, "is not described")
+            values.append({"name": label, "value": int(number), "brief": words})
+        if len({v["value"] for v in values}) != len(values):
+            self.fault(f"Enum {name}", "has one number twice")
+        prose, _ = paragraphs(member.find("detaileddescription"))
+        bits = "Bits of a set" in f"{brief} {prose}"
+        self.content["enums"].append(
+            {"name": name, "topic": topic, "brief": brief, "set": bits, "values": values}
+        )
+
+    def sort_records(self):
+        """A record after the records that it holds, as a header has them."""
+        waiting, done = self.content["records"], []
+        while waiting:
+            names = {r["name"] for r in waiting}
+            ready = [r for r in waiting if not names & {f["type"] for f in r["fields"]}]
+            if not ready:
+                self.fault(waiting[0]["name"], "holds itself")
+                break
+            done += ready
+            waiting = [r for r in waiting if r not in ready]
+        self.content["records"] = done
+
+    def lay_out(self):
+        """Offsets and sizes, natural alignment; a test holds the compiler to them."""
+        sizes = {}
+        for record in self.content["records"]:
+            offset, before, widest = 0, 8, 1
+            for field in record["fields"]:
+                size, align = sizes.get(field["type"]) or (
+                    (NUMBERS.get(field["type"], 1),) * 2
+                )
+                if align > before:
+                    self.fault(f"Field {record['name']}.{field['name']}", "stands after a smaller one")
+                offset = -(-offset // align) * align
+                field["offset"] = offset
+                offset += size * (field["length"] or 1)
+                before, widest = align, max(widest, align)
+            record["size"] = -(-offset // widest) * widest
+            sizes[record["name"]] = record["size"], widest
+
+    def resolve(self):
+        """Every name that a type, a range, a length or an enum refers to is there."""
+        records = {r["name"]: {f["name"]: f for f in r["fields"]} for r in self.content["records"]}
+        enums = {e["name"] for e in self.content["enums"]}
+
+        def leads_somewhere(path, fields):
+            first, _, rest = path.partition(".")
+            field = fields.get(first)
+            return field and (not rest or leads_somewhere(rest, records.get(field["type"], {})))
+
+        def check(label, item, among):
+            base = base_of(item["type"])
+            if base.startswith("vane_") and base not in records:
+                self.fault(label, f"is of type '{base}', which is not a record")
+            if item["enum"] and item["enum"] not in enums:
+                self.fault(label, f"speaks of {item['enum']}, which is not an enum")
+            for side in ("low", "high"):
+                of = (item["range"] or {}).get(side)
+                if isinstance(of, dict) and not leads_somewhere(of["of"], among):
+                    self.fault(label, f"has a limit of '{of['of']}', which is not there")
+            length = item["length"]
+            if isinstance(length, str) and length not in among and " " not in length:
+                self.fault(label, f"has the length '{length}', which is not there")
+
+        for function in self.content["functions"]:
+            among = {p["name"]: p for p in function["params"]}
+            for param in function["params"]:
+                check(f"Parameter '{param['name']}' of {function['name']}()", param, among)
+        for record in self.content["records"]:
+            for field in record["fields"]:
+                label = f"Field {record['name']}.{field['name']}"
+                check(label, field, records[record["name"]])
+
+
+def allowed(kind, direction):
+    base = base_of(kind)
+    constant = kind.startswith("const ")
+    if "(" in kind:
+        raise Fault("is a callback")
+    if base not in NUMBERS and not base.startswith("vane_") and kind != "const char *":
+        raise Fault(f"is of type '{kind}', which no public header may hold")
+    if base.startswith("vane_") and "*" not in kind:
+        raise Fault("is a record by value")
+    if direction not in ("in", "out", "inout"):
+        raise Fault("does not say [in] or [out]")
+    if direction != "in" and ("*" not in kind or constant):
+        raise Fault("is marked as an output but cannot be written")
+    if direction == "in" and "*" in kind and not constant:
+        raise Fault("is marked as an input but is not const")
+
+
+def shape(function):
+    """Formula, procedure, defaults or text: there is no other."""
+    kind = function["returns"]["type"]
+    types = [p["type"] for p in function["params"]]
+    if kind == "const char *" and all(t in NUMBERS for t in types):
+        return "text"
+    if kind == "void" and function["name"].endswith("_default") and len(types) == 1:
+        return "defaults"
+    if not types or types[-1] != "vane_error *" or function["params"][-1]["name"] != "error":
+        raise Fault("does not end in vane_error *error")
+    if kind == "double":
+        if any(t != "double" for t in types[:-1]):
+            raise Fault("returns a number, but takes more than numbers")
+        return "formula"
+    if kind == "int32_t":
+        return "procedure"
+    raise Fault("is of no known shape: formula, procedure, defaults or text")
+
+
+def main(arguments):
+    if len(arguments) != 4:
+        sys.exit(__doc__)
+    manifest = Manifest(arguments[2])
+    manifest.read(arguments[1])
+    if manifest.faults:
+        sys.exit("\n".join(manifest.faults))
+    with open(arguments[3], "w", encoding="utf-8") as out:
+        json.dump(manifest.content, out, indent=1, ensure_ascii=False)
+        out.write("\n")
+
+
+if __name__ == "__main__":
+    main(sys.argv)
