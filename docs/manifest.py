@@ -17,6 +17,10 @@ import xml.etree.ElementTree as ET
 
 NUMBERS = {"double": 8, "int64_t": 8, "int32_t": 4}
 INCLUDES = re.compile(r"stdint\.h|vane/[a-z]+\.h")
+TYPE = re.compile(
+    r"double|int32_t|int64_t|const char \*|vane_\w+ \*|const vane_\w+ \*"
+    r"|(?:double|int32_t|int64_t) \*|const (?:double|int32_t|int64_t) \*|const double \*const \*"
+)
 
 UNIT_ATOM = r"(?:m|s|kg|K|Pa|N|W|J|Hz|rad)"
 UNIT_POWER = rf"{UNIT_ATOM}[2-9]?"
@@ -92,6 +96,9 @@ def range_of(words):
     elif two:
         found["low"], found["high"] = limit(two[1]), limit(two[4])
         found["low_open"], found["high_open"] = two[2] == "<", two[3] == "<"
+        low, high = found["low"], found["high"]
+        if isinstance(low, float) and isinstance(high, float) and low >= high:
+            raise Fault(f"has the range '{words}', which nothing meets")
     elif re.fullmatch(NUMBER, words):
         found["low"] = found["high"] = float(words)
     elif words != "any":
@@ -122,7 +129,7 @@ def contract(words, number, trade=False, ranged=True):
         raise Fault("has no [unit; range]" if ranged else "has no [unit]")
     if number and ranged and len(parts) != 2:
         raise Fault("has a unit but no range")
-    # The array door takes the unit and the range from the formula it is given.
+    # What takes its unit from the data or the formula it is given has none of its own.
     if number and parts != ["any", "any"]:
         item["unit"] = unit_of(parts[0], trade)
         item["range"] = range_of(parts[1]) if ranged else None
@@ -173,6 +180,10 @@ class Manifest:
         self.lay_out()
         self.resolve()
 
+    def prefixed(self, name, prefix):
+        if not name.startswith(prefix):
+            self.fault(name, f"does not begin with {prefix}")
+
     def header(self, topic, compound):
         brief = text_of(compound.find("briefdescription"))
         if not brief:
@@ -193,6 +204,7 @@ class Manifest:
 
     def function(self, topic, name, member):
         item = f"{name}()"
+        self.prefixed(name, "vane_")
         detail = member.find("detaileddescription")
         sections = {}
         for section in detail.iter("simplesect"):
@@ -211,7 +223,8 @@ class Manifest:
             "source": " ".join(sections.get("Source", [])),
             "constants": [],
         }
-        for words in ("brief", "source"):
+        computes = base_of(type_of(member.find("type"))) in NUMBERS
+        for words in ("brief", "source") + (("valid",) if computes else ()):
             if not found[words]:
                 self.fault(item, f"has no {words}")
         for words in sections.get("Dimensional constant", []):
@@ -270,6 +283,7 @@ class Manifest:
                     raise Fault("is an array in brackets, not a pointer")
                 allowed(kind, direction)
                 entry |= contract(words, base_of(kind) in NUMBERS, trade)
+                sized(entry)
                 found.append(entry)
             except Fault as fault:
                 self.fault(f"Parameter '{label}' of {item}", fault if words else "is not documented")
@@ -281,6 +295,7 @@ class Manifest:
         brief = text_of(compound.find("briefdescription"))
         if not brief:
             self.fault(name, "has no brief")
+        self.prefixed(name, "vane_")
         topic = pathlib.Path(compound.find("location").get("file")).stem
         record = {"name": name, "topic": topic, "brief": brief, "size": 0, "fields": []}
         for member in compound.iter("memberdef"):
@@ -298,7 +313,7 @@ class Manifest:
                 raise Fault("is neither a number nor a record")
             if member.find("bitfield") is not None:
                 raise Fault("is a bit field")
-            if kind != "char" and kind not in NUMBERS and not kind.startswith("vane_"):
+            if kind != "char" and kind not in NUMBERS and not re.fullmatch(r"vane_\w+", kind):
                 raise Fault(f"is of type '{kind}', which no public header may hold")
             if (kind == "char") != bool(array):
                 raise Fault("is an array" if array else "is a single character")
@@ -315,9 +330,13 @@ class Manifest:
         brief = text_of(member.find("briefdescription"))
         if not brief:
             self.fault(f"Enum {name}", "has no brief")
+        if not name.startswith("vane_"):
+            first = text_of(member.find("enumvalue/name"))
+            self.fault(f"The enum of {first}", "has no name that begins with vane_")
         values = []
         for value in member.findall("enumvalue"):
             label = text_of(value.find("name"))
+            self.prefixed(label, "VANE_")
             number = text_of(value.find("initializer")).removeprefix("=").strip()
             words = text_of(value.find("briefdescription"))
             words = f"{words} {text_of(value.find('detaileddescription'))}".strip()
@@ -374,7 +393,7 @@ class Manifest:
         def leads_somewhere(path, fields):
             first, _, rest = path.partition(".")
             field = fields.get(first)
-            return field and (not rest or leads_somewhere(rest, records.get(field["type"], {})))
+            return field and (not rest or leads_somewhere(rest, records.get(base_of(field["type"]), {})))
 
         def check(label, item, among):
             base = base_of(item["type"])
@@ -386,9 +405,13 @@ class Manifest:
                 of = (item["range"] or {}).get(side)
                 if isinstance(of, dict) and not leads_somewhere(of["of"], among):
                     self.fault(label, f"has a limit of '{of['of']}', which is not there")
+                if isinstance(of, dict) and of["of"] == item["name"]:
+                    self.fault(label, "is its own limit")
             length = item["length"]
             if isinstance(length, str) and length not in among and " " not in length:
                 self.fault(label, f"has the length '{length}', which is not there")
+            elif length in among and among[length]["type"] not in ("int32_t", "int64_t"):
+                self.fault(label, f"has the length '{length}', which is not a whole number")
 
         for function in self.content["functions"]:
             among = {p["name"]: p for p in function["params"]}
@@ -409,12 +432,23 @@ def allowed(kind, direction):
         raise Fault(f"is of type '{kind}', which no public header may hold")
     if base.startswith("vane_") and "*" not in kind:
         raise Fault("is a record by value")
+    if not TYPE.fullmatch(kind):
+        raise Fault(f"is of type '{kind}', which no public header may hold")
     if direction not in ("in", "out", "inout"):
         raise Fault("does not say [in] or [out]")
     if direction != "in" and ("*" not in kind or constant):
         raise Fault("is marked as an output but cannot be written")
     if direction == "in" and "*" in kind and not constant:
         raise Fault("is marked as an input but is not const")
+
+
+def sized(param):
+    """An array of numbers says how long it is, and nothing else does."""
+    if param["length"] is not None and "*" not in param["type"]:
+        raise Fault("has a length, but is not an array")
+    numbers_in = base_of(param["type"]) in NUMBERS and param["direction"] == "in"
+    if param["length"] is None and numbers_in and "*" in param["type"]:
+        raise Fault("is an array without a length")
 
 
 def shape(function):
@@ -424,6 +458,8 @@ def shape(function):
     if kind == "const char *" and all(t in NUMBERS for t in types):
         return "text"
     if kind == "void" and function["name"].endswith("_default") and len(types) == 1:
+        if not types[0].startswith("vane_"):
+            raise Fault("does not fill a record")
         return "defaults"
     if not types or types[-1] != "vane_error *" or function["params"][-1]["name"] != "error":
         raise Fault("does not end in vane_error *error")

@@ -31,9 +31,9 @@ extern "C" {
  *
  * @param[in] formula   Name of the formula in C, such as "vane_slot_flow".
  * @param[in] n         Number of elements [1; 0 <= x <= 9007199254740992].
- * @param[in] argument  First value of each parameter [1; any; length arity of the formula].
+ * @param[in] argument  First value of each parameter [any; any; length arity of the formula].
  * @param[in] stride    Doubles to the next value; 0 repeats [1; any; length arity of the formula].
- * @param[out] out      Results, side by side [1; any; length n].
+ * @param[out] out      Results, side by side [any; any; length n].
  * @param[out] error    What went wrong, or NULL.
  * @return    A number of enum vane_status [1].
  */

@@ -73,6 +73,7 @@ typedef struct vane_slip_fit {
  *
  *     eta_v = q/(n V)
  *
+ * @valid   Flow and displacement on the same basis, inlet or outlet.
  * @source  ISO 4391:1983, from memory.
  *
  * @param[in] flow          Delivered flow [m3/s; >= 0].
@@ -89,6 +90,7 @@ VANE_API double vane_stand_volumetric_efficiency(double flow, double speed, doub
  *
  *     eta_hm = V dp/(2 pi T)
  *
+ * @valid   Steady reading; the work of compressing the oil is left out.
  * @source  ISO 4391:1983, from memory.
  *
  * @param[in] displacement  Derived displacement per revolution [m3; > 0].

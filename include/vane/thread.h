@@ -207,6 +207,7 @@ VANE_API double vane_thread_preload_nut_factor(double torque, double nut_factor,
  *
  *     Fp = As Sp
  *
+ * @valid   Pure tension, without the torsion of tightening.
  * @source  ISO 898-1:2013, table 5. From memory.
  *
  * @param[in] stress_area   Tensile stress area [m2; > 0].
@@ -221,6 +222,7 @@ VANE_API double vane_thread_proof_load(double stress_area, double proof_stress, 
  *
  *     sigma = F / As
  *
+ * @valid   Pure tension, mean over the area.
  * @source  Definition.
  *
  * @param[in] force        Tension of the bolt [N; >= 0].

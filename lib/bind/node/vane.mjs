@@ -1,0 +1,340 @@
+/*
+ * libvane for Node: hydraulic calculations for vane pumps.
+ *
+ * Nothing here knows a function of the library by name: all of it comes from the manifest,
+ * vane-api.json. Functions are called with one object of named arguments, or by position:
+ *
+ *	import vane from "libvane";
+ *	vane.slot_flow({ width: 0.02, gap: [1e-5, 2e-5], length: 0.005, dp: 15e6,
+ *	                 viscosity: 8.6e-3, wall_speed: 0 });
+ *	vane.help("slot_flow");
+ *
+ * A call that is written wrongly throws a TypeError; values that the library refuses, a VaneError.
+ */
+import { existsSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { inspect } from "node:util";
+import koffi from "koffi";
+import { broadcast, isList, isTyped, nested, wrong } from "./arrays.mjs";
+import { document, documentRecord, documentTopics, inputs, outputs, plainName } from "./help.mjs";
+
+const read = (path) => JSON.parse(readFileSync(path, "utf8"));
+const beside = (name) => fileURLToPath(new URL(name, import.meta.url));
+
+// What the build wrote into package.json still holds where npm has copied this package to.
+const installed = existsSync(beside("package.json")) ? read(beside("package.json")).installed : {};
+
+function find(variable, ...places) {
+	if (process.env[variable])
+		return process.env[variable];
+	return places.find((place) => place && existsSync(place));
+}
+
+const manifestPath = find("VANE_MANIFEST", beside("vane-api.json"), installed.manifest);
+if (!manifestPath)
+	throw new Error("libvane: vane-api.json was not found; set VANE_MANIFEST to its path");
+const manifest = read(manifestPath);
+// Where no path is known, the system's loader searches.
+const libraryPath =
+	find("VANE_LIBRARY", beside("libvane.so"), installed.library) ?? "libvane.so.0";
+const library = koffi.load(libraryPath);
+const version = library.func("vane_version", "str", [])();
+if (version !== manifest.version)
+	throw new Error(
+		`libvane: ${libraryPath} is version ${version}, ` +
+			`${manifestPath} is ${manifest.version}`,
+	);
+const statusName = library.func("vane_status_name", "str", ["int32_t"]);
+
+/** A call that the library refused. */
+export class VaneError extends Error {
+	static {
+		this.prototype.name = "VaneError";
+	}
+
+	constructor(caller, error) {
+		super(`${caller}: ${error.text}`);
+		this.code = error.code;
+		this.status = statusName(error.code);
+		this.parameter = error.name;
+		this.value = error.value;
+		this.index = error.index;
+		this.text = error.text;
+	}
+}
+
+const isObject = (value) => typeof value === "object" && value !== null && !isList(value);
+
+function isPlain(value) {
+	return isObject(value) && [Object.prototype, null].includes(Object.getPrototypeOf(value));
+}
+
+// An integer that does not fit would be cut off on its way to C without a word.
+const scalars = {
+	double: { words: "a number", zero: 0, is: (x) => typeof x === "number" },
+	int32_t: {
+		words: "a 32-bit integer",
+		zero: 0,
+		is: (x) => typeof x === "number" && x === (x | 0),
+	},
+	int64_t: { words: "an integer", zero: 0, is: Number.isSafeInteger },
+	char: { words: "a string", zero: "", is: (x) => typeof x === "string" },
+};
+
+function scalar(kind, value, what) {
+	if (!scalars[kind].is(value))
+		throw wrong(what, scalars[kind].words, value);
+	return value;
+}
+
+/** By C name: {make, fields, type}, as the records before it in the manifest are there already. */
+const records = {};
+
+/** What records have in common. Their fields are ordinary properties, so {...record} works. */
+class Record {
+	/** A copy with some fields changed, in the records inside as well. */
+	with(changes) {
+		return fill(new this.constructor(this), changes, this.constructor.name);
+	}
+
+	toJSON() {
+		const plain = ([name, x]) => [name, x instanceof Record ? x.toJSON() : x];
+		return Object.fromEntries(Object.entries(this).map(plain));
+	}
+
+	toString() {
+		return inspect(this, { depth: null });
+	}
+}
+
+function fill(record, given, what) {
+	if (!isObject(given))
+		throw wrong(what, "a record or an object of its fields", given);
+	const { fields } = records[`vane_${record.constructor.name}`];
+	for (const [name, value] of Object.entries(given)) {
+		const field = fields.get(name);
+		if (!field)
+			throw new TypeError(`${what} has no field ${name}`);
+		const where = `${what}.${name}`;
+		if (records[field.type])
+			fill(record[name], value, where);
+		else
+			record[name] = scalar(field.type, value, where);
+	}
+	return record;
+}
+
+function addRecord(item) {
+	const fields = new Map(item.fields.map((field) => [field.name, field]));
+	const makes = item.fields.map(({ name, type }) => {
+		const make = records[type]?.make ?? (() => scalars[type].zero);
+		return [name, make];
+	});
+	const make = function (given = {}) {
+		if (!new.target)
+			return new make(given);
+		for (const [name, part] of makes)
+			this[name] = part();
+		// A misspelt name is an error in an assignment too.
+		Object.seal(this);
+		fill(this, given, make.prototype.constructor.name);
+	};
+	Object.defineProperty(make, "name", { value: plainName(item.name) });
+	make.prototype = Object.create(Record.prototype, {
+		constructor: { value: make },
+	});
+	const type = koffi.struct(
+		Object.fromEntries(
+			item.fields.map(({ name, type: kind, length }) => {
+				const one = records[kind]?.type ?? kind;
+				return [name, length ? koffi.array(one, length, "String") : one];
+			}),
+		),
+	);
+	if (koffi.sizeof(type) !== item.size)
+		throw new Error(`libvane: ${item.name} is laid out in another way on this machine`);
+	records[item.name] = { make, fields, type };
+	return make;
+}
+
+const isPointer = (param) => param.type.endsWith("*");
+const baseOf = (param) => param.type.replace("const ", "").replace(/[ *]+$/, "");
+
+function typeOf(param) {
+	const base = baseOf(param);
+	if (base === "char")
+		return "str";
+	if (!isPointer(param))
+		return base;
+	const pointer = koffi.pointer(records[base]?.type ?? base);
+	// Numbers come back in the typed array that C wrote to; records have to be copied.
+	return param.direction === "out" && records[base] ? koffi.out(pointer) : pointer;
+}
+
+/** The arguments of a call in the order of the parameters. */
+function ordered(caller, params, given) {
+	if (given.length === 1 && isPlain(given[0])) {
+		const [named] = given;
+		for (const name of Object.keys(named))
+			if (!params.some((param) => param.name === name))
+				throw new TypeError(`${caller}: there is no parameter ${name}`);
+		given = params.map((param) => named[param.name]);
+	}
+	if (given.length > params.length)
+		throw new TypeError(
+			`${caller}: takes ${params.length} arguments, not ${given.length}`,
+		);
+	params.forEach(({ name }, i) => {
+		if (given[i] === undefined)
+			throw new TypeError(`${caller}: ${name} is missing`);
+	});
+	return given;
+}
+
+const vane = { VaneError, help };
+for (const item of manifest.records)
+	vane[plainName(item.name)] = addRecord(item);
+
+const errorType = koffi.out(koffi.pointer(records.vane_error.type));
+const arrayDoor = library.func("vane_array_run", "int32_t", [
+	"str",
+	"int64_t",
+	koffi.pointer(koffi.pointer("double")),
+	koffi.pointer("int64_t"),
+	koffi.pointer("double"),
+	errorType,
+]);
+
+function overArrays(item, caller, params, values) {
+	const names = params.map(({ name }) => name);
+	const { shape, count, data, strides } = broadcast(caller, names, values);
+	const out = new Float64Array(count);
+	const error = {};
+	// Of empty arrays there are no pointers to give.
+	if (count > 0)
+		arrayDoor(item.name, count, data, strides, out, error);
+	const result = nested(out, shape, values.some(isTyped));
+	if (error.code)
+		throw Object.assign(new VaneError(caller, error), { result });
+	return result;
+}
+
+function formula(item, caller) {
+	const params = inputs(item);
+	const doubles = params.map(() => "double");
+	const quick = library.func(item.name, "double", [...doubles, "void *"]);
+	const careful = library.func(item.name, "double", [...doubles, errorType]);
+	return (...given) => {
+		const values = ordered(caller, params, given);
+		if (!values.every((value) => typeof value === "number"))
+			return overArrays(item, caller, params, values);
+		const result = quick(...values, null);
+		// NaN is a refusal; asked again with an error record, the formula says why.
+		if (!Number.isNaN(result))
+			return result;
+		const error = {};
+		careful(...values, error);
+		throw new VaneError(caller, error);
+	};
+}
+
+/** One argument of a procedure, as koffi takes it. */
+function argument(param, value, what) {
+	const base = baseOf(param);
+	const one = (x, where) =>
+		records[base] ? fill(records[base].make(), x, where) : scalar(base, x, where);
+	if (!param.length)
+		return one(value, what);
+	if (!isList(value))
+		throw wrong(what, "an array", value);
+	// An empty typed array would be a null pointer, which is another complaint.
+	return value instanceof Float64Array && base === "double" && value.length > 0
+		? value
+		: Array.from(value, (x, i) => one(x, `${what}[${i}]`));
+}
+
+/** What C wrote, as the caller wants it. */
+function output(param, written) {
+	const record = records[baseOf(param)];
+	if (record)
+		return record.make(written);
+	return param.length ? written : Number(written[0]);
+}
+
+function procedure(item, caller) {
+	const given = inputs(item);
+	const wanted = outputs(item);
+	const call = library.func(item.name, "int32_t", item.params.map(typeOf));
+	const rooms = { double: Float64Array, int32_t: Int32Array, int64_t: BigInt64Array };
+	return (...values) => {
+		const passed = { error: {} };
+		ordered(caller, given, values).forEach((value, i) => {
+			const { name, length } = given[i];
+			const what = `${caller}: ${name}`;
+			passed[name] = argument(given[i], value, what);
+			if (!length)
+				return;
+			const own = passed[name].length;
+			// The first array of a length sets it for the others.
+			const all = typeof length === "number" ? length : (passed[length] ??= own);
+			if (own !== all)
+				throw new TypeError(`${what} has ${own} elements, not ${all}`);
+		});
+		for (const param of wanted) {
+			const Room = rooms[baseOf(param)];
+			const length = passed[param.length] ?? param.length ?? 1;
+			passed[param.name] = Room ? new Room(length) : {};
+		}
+		if (call(...item.params.map(({ name }) => passed[name])))
+			throw new VaneError(caller, passed.error);
+		const made = wanted.map((param) => output(param, passed[param.name]));
+		if (made.length === 1)
+			return made[0];
+		return Object.fromEntries(wanted.map(({ name }, i) => [name, made[i]]));
+	};
+}
+
+function defaults(item, caller) {
+	const [param] = item.params;
+	const call = library.func(item.name, "void", [typeOf(param)]);
+	return (...given) => {
+		ordered(caller, [], given);
+		const out = {};
+		call(out);
+		return output(param, out);
+	};
+}
+
+function text(item, caller) {
+	const call = library.func(item.name, "str", item.params.map(typeOf));
+	return (...given) => {
+		const values = ordered(caller, item.params, given);
+		const passed = (param, i) => argument(param, values[i], `${caller}: ${param.name}`);
+		return call(...item.params.map(passed));
+	};
+}
+
+const kinds = { formula, procedure, defaults, text };
+for (const { name, value } of manifest.enums.flatMap((item) => item.values))
+	vane[plainName(name)] = value;
+// The formulas themselves take arrays; their door needs no name here.
+for (const item of manifest.functions.filter(({ topic }) => topic !== "array")) {
+	const name = plainName(item.name);
+	vane[name] = Object.defineProperty(kinds[item.kind](item, name), "name", { value: name });
+}
+
+/** Prints what the library says about a function or a record, or lists all functions. */
+export function help(what) {
+	const name = typeof what === "function" ? what.name : what;
+	const named = (item) => plainName(item.name) === name;
+	const found = manifest.functions.find(named);
+	const record = manifest.records.find(named);
+	if (name !== undefined && !found && !record)
+		throw new TypeError(`help: there is no function or record ${name}`);
+	if (found)
+		console.log(document(found));
+	else
+		console.log(record ? documentRecord(record) : documentTopics(manifest));
+}
+
+export default Object.freeze(vane);

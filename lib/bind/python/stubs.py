@@ -1,0 +1,115 @@
+"""Writes the type stub of the Python module from the manifest, for editors.
+
+    python3 stubs.py MANIFEST OUT.pyi
+"""
+
+import pathlib
+import sys
+import textwrap
+
+sys.path.insert(0, str(pathlib.Path(__file__).parent / "vane"))
+import _docs  # noqa: E402
+
+HEAD = '''"""Types of the module vane, written from the manifest."""
+
+from enum import IntEnum, IntFlag
+from typing import Any, Iterator, NamedTuple, Optional, Sequence, Union, overload
+
+__version__: str
+_Array = Any
+"""NumPy array, nested list or number."""
+
+class Error(ValueError):
+    function: str
+    code: int
+    status: str
+    parameter: Optional[str]
+    value: float
+    index: Optional[int]
+    text: str
+    result: Any
+
+class _Record:
+    def keys(self) -> Iterator[str]: ...
+    def __getitem__(self, name: str) -> Any: ...
+    def as_dict(self) -> dict[str, Any]: ...
+'''
+NUMBERS = {"double": "float", "int32_t": "int", "int64_t": "int"}
+
+
+def type_of(item):
+    base = item["type"].replace("const ", "").rstrip(" *")
+    if base == "char":
+        return "bytes" if "*" not in item["type"] else "str"
+    return NUMBERS.get(base) or _docs.python_name(base)
+
+
+def taken(param):
+    kind = type_of(param)
+    return f"Union[Sequence[{kind}], Any]" if param["length"] else kind
+
+
+def block(words):
+    return textwrap.indent(f'"""{words}\n"""', "    ", lambda line: line.strip())
+
+
+def record(item):
+    name = _docs.python_name(item["name"])
+    fields = [(f["name"], type_of(f)) for f in item["fields"]]
+    yield f"class {name}(_Record):"
+    yield block(_docs.document_record(item))
+    yield from (f"    {label}: {kind}" for label, kind in fields)
+    words = "".join(f", {label}: {kind} = ..." for label, kind in fields)
+    yield f"    def __init__(self, other: Any = ..., /, *{words}) -> None: ..."
+
+
+def enum(item):
+    name = _docs.python_name(item["name"])
+    yield f"class {name}({'IntFlag' if item['set'] else 'IntEnum'}):"
+    yield block(item["brief"])
+    labels = [(_docs.python_name(v["name"]), v["value"]) for v in item["values"]]
+    yield from (f"    {label} = {value}" for label, value in labels)
+    yield from (f"{label} = {name}.{label}" for label, _ in labels)
+
+
+def function(item):
+    name = _docs.python_name(item["name"])
+    given, wanted = _docs.inputs(item), _docs.outputs(item)
+    if item["kind"] == "formula":
+        words = ", ".join(f"{p['name']}: float" for p in given)
+        arrays = ", ".join(f"{p['name']}: _Array" for p in given)
+        yield f"@overload\ndef {name}({words}) -> float:"
+        yield block(_docs.document(item)) + "\n    ..."
+        yield f"@overload\ndef {name}({arrays}, *, out: Any = ...) -> Any: ..."
+        return
+    gives = "str" if item["kind"] == "text" else "None"
+    if len(wanted) == 1:
+        gives = "Any" if wanted[0]["length"] else type_of(wanted[0])
+    elif wanted:
+        gives = f"_{name}"
+        yield f"class {gives}(NamedTuple):"
+        yield from (
+            f"    {p['name']}: {'Any' if p['length'] else type_of(p)}" for p in wanted
+        )
+    words = ", ".join(f"{p['name']}: {taken(p)}" for p in given)
+    yield f"def {name}({words}) -> {gives}:"
+    yield block(_docs.document(item)) + "\n    ..."
+
+
+def main(arguments):
+    if len(arguments) != 3:
+        sys.exit(__doc__)
+    manifest = _docs.read(arguments[1])
+    lines = [HEAD]
+    for item in manifest["enums"]:
+        lines += [*enum(item), ""]
+    for item in manifest["records"]:
+        lines += [*record(item), ""]
+    for item in manifest["functions"]:
+        if item["topic"] != "array":
+            lines += [*function(item), ""]
+    pathlib.Path(arguments[2]).write_text("\n".join(lines), encoding="utf-8")
+
+
+if __name__ == "__main__":
+    main(sys.argv)
