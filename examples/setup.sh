@@ -13,9 +13,25 @@ have() {
   libjansson-dev) pkg-config --exists jansson ;;
   libcsv-dev) echo '#include <csv.h>' | cc -E - ;;
   check) pkg-config --exists check ;;
+  lua-cjson) luajit -e 'require "cjson"' ;;
+  python3-*) /usr/bin/python3 -c "import $(python_module "$1")" ;;
+  golang-go) command -v go ;;
+  nodejs) command -v node ;;
+  abigail-tools) command -v abidiff ;;
+  libclang1) ls /usr/lib/*/libclang-*.so* /usr/lib/llvm-*/lib/libclang*.so* 2>/dev/null | grep . ;;
+  binutils) command -v readelf ;;
   libclang-rt-*) echo 'int main(void){return 0;}' | clang -fsanitize=address -x c - -o /dev/null ;;
   *) command -v "$1" ;;
   esac >/dev/null 2>&1
+}
+
+# The module that a Debian package of Python brings.
+python_module() {
+  case $1 in
+  python3-mesonpy) echo mesonpy ;;
+  python3-venv) echo ensurepip ;;
+  *) echo "${1#python3-}" ;;
+  esac
 }
 
 # need PACKAGE...: Debian's names; asks apt for nothing when all are there.

@@ -314,6 +314,9 @@ int32_t vane_clearance_decide(const vane_width *ring, const vane_width *rotor,
 	vane_error *const why = error ? error : &local;
 	between(ring, rotor, same_instrument, &result.ring_rotor);
 	between(ring, vane, same_instrument, &result.ring_vane);
+	if (!isfinite(vn_result(fmax(result.ring_rotor.uncertainty, result.ring_vane.uncertainty),
+				error)))
+		return VANE_OUT_OF_RANGE;
 	if (vane_clearance_verdict(result.ring_rotor.total, result.ring_rotor.uncertainty,
 				   limits->ring_rotor_low, limits->ring_rotor_high,
 				   limits->coverage, &result.ring_rotor_verdict,

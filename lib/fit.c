@@ -19,20 +19,6 @@ static int32_t refuse(int32_t code, const char *text, vane_error *error)
 	return code;
 }
 
-static bool data_ok(const double *x, const double *y, int64_t n, int32_t p, vane_error *error)
-{
-	for (int64_t i = 0; i < n; i++) {
-		bool ok = vn_finite(y[i], "y", "", error);
-		for (int32_t j = 0; ok && j < p; j++)
-			ok = vn_finite(x[i * p + j], "x", "", error);
-		if (!ok) {
-			vn_at(i, error);
-			return false;
-		}
-	}
-	return true;
-}
-
 /* Columns of length 1, so that neither the rank nor the condition number
  * depends on the units of the coefficients. */
 static bool load(const double *x, const double *y, int64_t n, int32_t p, working *w)
@@ -164,7 +150,7 @@ int32_t vn_fit_linear(const double *x, const double *y, int64_t n, int32_t p, do
 {
 	*out = (vn_fit){.condition = NAN, .columns = p};
 	if (!vn_count(p, 1, VN_FIT_MOST, "columns", error) ||
-	    !vn_count(n, 0, VN_FIT_MOST_READINGS, "readings", error) || !data_ok(x, y, n, p, error))
+	    !vn_count(n, 0, VN_FIT_MOST_READINGS, "readings", error))
 		return VANE_INVALID_ARGUMENT;
 	if (n < p)
 		return refuse(VANE_NOT_IDENTIFIABLE, "Fewer readings than coefficients.", error);

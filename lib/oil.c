@@ -1,9 +1,10 @@
-#include "vane/oil.h"
+#include "oil.h"
 
 #include "check.h"
 
 #include <math.h>
 #include <stddef.h>
+#include <string.h>
 
 /* 0.3 mm2/s, where the outer logarithm of the short form reaches minus infinity. */
 #define THINNEST 3e-7
@@ -178,16 +179,21 @@ int32_t vane_oil_from_grade(double grade, double viscosity_index, vane_oil *oil,
 	return VANE_OK;
 }
 
-static bool oil_valid(const vane_oil *oil, vane_error *error)
+bool vn_oil_check(const vane_oil *oil, vane_error *error)
 {
-	return points_valid(oil->temperature_1, oil->viscosity_1, oil->temperature_2,
-			    oil->viscosity_2, error) &&
-	       vn_above(oil->density, 0, "density", "kg/m3", error) &&
-	       vn_above(oil->reference_temperature, 0, "reference_temperature", "K", error) &&
-	       vn_least(oil->thermal_expansion, 0, "thermal_expansion", "1/K", error) &&
-	       vn_above(oil->bulk_modulus, 0, "bulk_modulus", "Pa", error) &&
-	       vn_least(oil->pressure_viscosity, 0, "pressure_viscosity", "1/Pa", error) &&
-	       vn_above(oil->specific_heat, 0, "specific_heat", "J/(kg.K)", error);
+	if (!vn_pointer(oil, "oil", error))
+		return false;
+	if (points_valid(oil->temperature_1, oil->viscosity_1, oil->temperature_2, oil->viscosity_2,
+			 error) &&
+	    vn_above(oil->density, 0, "density", "kg/m3", error) &&
+	    vn_above(oil->reference_temperature, 0, "reference_temperature", "K", error) &&
+	    vn_least(oil->thermal_expansion, 0, "thermal_expansion", "1/K", error) &&
+	    vn_above(oil->bulk_modulus, 0, "bulk_modulus", "Pa", error) &&
+	    vn_least(oil->pressure_viscosity, 0, "pressure_viscosity", "1/Pa", error) &&
+	    vn_above(oil->specific_heat, 0, "specific_heat", "J/(kg.K)", error))
+		return true;
+	vn_within("oil", error);
+	return false;
 }
 
 int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *state,
@@ -200,12 +206,9 @@ int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *sta
 	if (!vn_pointer(state, "state", error))
 		return error->code;
 	*state = (vane_oil_state){NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN};
-	if (!vn_pointer(oil, "oil", error) || !vn_above(temperature, 0, "temperature", "K", error))
+	if (!vn_pointer(oil, "oil", error) ||
+	    !vn_above(temperature, 0, "temperature", "K", error) || !vn_oil_check(oil, error))
 		return error->code;
-	if (!oil_valid(oil, error)) {
-		vn_within("oil", error);
-		return error->code;
-	}
 	const double w = law(temperature, oil->temperature_1, oil->viscosity_1, oil->temperature_2,
 			     oil->viscosity_2);
 	const double kinematic = expm1(w) / 1e6 + THINNEST;
@@ -236,4 +239,16 @@ int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *sta
 		.viscosity_temperature = slope,
 	};
 	return VANE_OK;
+}
+
+int32_t vn_oil_at(const vane_oil *oil, double temperature, const char *record,
+		  vane_oil_state *state, vane_error *error)
+{
+	vane_error own;
+	if (!error)
+		error = &own;
+	const int32_t status = vane_oil_at(oil, temperature, state, error);
+	if (status != VANE_OK && strcmp(error->name, "temperature") == 0)
+		vn_within(record, error);
+	return status;
 }

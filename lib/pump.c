@@ -1,5 +1,6 @@
 #include "vane/pump.h"
 #include "check.h"
+#include "oil.h"
 #include "parts.h"
 #include "shaft.h"
 #include "vane/displacement.h"
@@ -85,9 +86,17 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 	int32_t vanes = 0;
 	vane_performance r = nothing();
 	const double dp = duty->outlet_pressure - duty->inlet_pressure;
-	int32_t status = vane_oil_at(oil, duty->temperature, &state, error);
+	int32_t status = vn_oil_at(oil, duty->temperature, "duty", &state, error);
 	if (status != VANE_OK)
 		return status;
+	const double diffusivity = conductivity / (state.density * state.specific_heat);
+	if (!(diffusivity > 0) || !isfinite(diffusivity)) {
+		vn_fail(VANE_OUT_OF_RANGE, "oil.specific_heat", oil->specific_heat,
+			"oil.specific_heat, in J/(kg.K), leaves no thermal diffusivity at this "
+			"density that a double can hold.",
+			error);
+		return VANE_OUT_OF_RANGE;
+	}
 	const vane_slip_state drive = {
 		.outlet_pressure = duty->outlet_pressure,
 		.inlet_pressure = duty->inlet_pressure,
@@ -96,7 +105,7 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 		.viscosity = state.viscosity,
 		.density = state.density,
 		.pressure_viscosity = state.pressure_viscosity,
-		.thermal_diffusivity = conductivity / (state.density * state.specific_heat),
+		.thermal_diffusivity = diffusivity,
 	};
 	if ((status = vane_displacement_run(parts, &displacement, error)) != VANE_OK ||
 	    (status = vane_slip_run(parts, &drive, &r.slip, error)) != VANE_OK ||
@@ -124,20 +133,15 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 	r.density = state.density;
 	r.roots = parts->roots;
 	r.caution = judge(&r) | r.slip.caution | vanes;
-	if (!isfinite(r.outlet_flow) || !isfinite(r.inlet_flow) || !isfinite(r.heat) ||
+	if (!isfinite(r.outlet_flow) || !isfinite(r.inlet_flow) ||
+	    !isfinite(r.volumetric_efficiency) || !isfinite(r.volumetric_efficiency_inlet) ||
+	    !isfinite(r.incompressible_efficiency) || !isfinite(r.heat) ||
 	    !isfinite(r.overall_efficiency) || !isfinite(r.hydromechanical_efficiency)) {
 		vn_result(INFINITY, error);
 		return VANE_OUT_OF_RANGE;
 	}
 	*out = r;
 	return VANE_OK;
-}
-
-/* At a temperature that is itself admissible, only the oil can be invalid. */
-static bool oil_ok(const vane_oil *oil, vane_error *error)
-{
-	vane_oil_state state;
-	return vane_oil_at(oil, 300, &state, error) != VANE_INVALID_ARGUMENT;
 }
 
 /* What no duty can make good. */
@@ -148,8 +152,8 @@ static int32_t check_pump(const vane_parts *parts, const vane_oil *oil, const va
 	const int32_t status = vane_displacement_run(parts, &displacement, error);
 	if (status != VANE_OK)
 		return status;
-	return oil_ok(oil, error) && vn_pointer(duty, "duty", error) ? VANE_OK
-								     : VANE_INVALID_ARGUMENT;
+	return vn_oil_check(oil, error) && vn_pointer(duty, "duty", error) ? VANE_OK
+									   : VANE_INVALID_ARGUMENT;
 }
 
 int32_t vane_pump_map(const vane_parts *parts, const vane_oil *oil, const vane_duty *duty,

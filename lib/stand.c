@@ -2,6 +2,7 @@
 
 #include "check.h"
 #include "fit.h"
+#include "oil.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -374,7 +375,7 @@ static int32_t slip_row(const vane_reading *r, const vane_oil *oil, double row[T
 			stand_plan *plan, vane_error *error)
 {
 	vane_oil_state state;
-	const int32_t status = vane_oil_at(oil, r->temperature, &state, error);
+	const int32_t status = vn_oil_at(oil, r->temperature, "reading", &state, error);
 	if (status != VANE_OK)
 		return status;
 	const double dp = difference(r);
@@ -526,7 +527,7 @@ int32_t vane_stand_slip_fit(const vane_reading *reading, int64_t readings, const
 	if (!vn_pointer(out, "out", error))
 		return VANE_INVALID_ARGUMENT;
 	slip_nothing(out, correlation);
-	if (!readings_ok(reading, readings, error) || !vn_pointer(oil, "oil", error) ||
+	if (!readings_ok(reading, readings, error) || !vn_oil_check(oil, error) ||
 	    !vn_count(terms, 0, 7, "terms", error))
 		return VANE_INVALID_ARGUMENT;
 	double *memory = malloc((size_t)readings * (TERMS + 1) * sizeof *memory);

@@ -6,6 +6,8 @@
 
 static const double pi = 3.14159265358979323846;
 static const double sqrt3 = 1.73205080756887729353;
+/* Diameter over pitch below which a thread has no root: 17 sqrt(3)/24, rounded up. */
+static const double least_diameter = 1.22687;
 static const double inch = 0.0254;
 /* Inch sizes come as products with 0.0254, so a boundary needs room for rounding; no size lies
  * within a micrometre of it. */
@@ -14,7 +16,7 @@ static const double slack = 1e-6;
 static bool is_thread(double diameter, double pitch, vane_error *error)
 {
 	return vn_above(pitch, 0, "pitch", "m", error) &&
-	       vn_above(diameter, 17 * sqrt3 / 24 * pitch, "diameter", "m", error);
+	       vn_above(diameter, least_diameter * pitch, "diameter", "m", error);
 }
 
 static double circle(double diameter)

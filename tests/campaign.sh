@@ -1,6 +1,6 @@
 #!/bin/sh
 # The long campaign: gcc and clang, each as released and under the address and
-# undefined-behaviour sanitizers, warnings as errors; then valgrind.
+# undefined-behaviour sanitizers, warnings as errors; the long tests; then valgrind.
 #   sh tests/campaign.sh
 set -eu
 cd "$(dirname "$0")/.."
@@ -11,8 +11,10 @@ closing() {
   echo "$passed passed, $failed failed"
 }
 
-if ! need gcc g++ libc6-dev pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev \
-  gnuplot-nox check doxygen valgrind units python3 clang ||
+if ! need gcc g++ libc6-dev binutils pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev \
+  gnuplot-nox check doxygen valgrind units python3 python3-numpy python3-cffi luajit lua-cjson clang \
+  bindgen libclang1 rustc golang-go abigail-tools nodejs npm python3-mesonpy python3-pip python3-venv \
+  patchelf git ||
   ! need "libclang-rt-$(clang -dumpversion | cut -d. -f1)-dev"; then
   failed=1
   closing
@@ -37,7 +39,7 @@ for compiler in gcc clang; do
   echo "== $compiler, release"
   before=$failed
   count_command "$compiler builds a release without a warning" build "$compiler" "$compiler"
-  [ "$failed" -ne "$before" ] || count_tests "build-$compiler"
+  [ "$failed" -ne "$before" ] || count_tests "build-$compiler" --no-suite campaign
 
   echo "== $compiler, address and undefined-behaviour sanitizers"
   before=$failed
@@ -45,12 +47,15 @@ for compiler in gcc clang; do
     -Dbuildtype=debugoptimized -Db_sanitize=address,undefined -Db_lundef=false \
     -Ddefault_library=static -Dc_args=-fno-sanitize-recover=all
   if [ "$failed" -eq "$before" ]; then
-    count_tests "build-$compiler-sanitize" -t 4
+    count_tests "build-$compiler-sanitize" -t 4 --no-suite campaign
     for job in healthy worn; do
       count_command "$job rebuild sheet" sheet "build-$compiler-sanitize" "$job"
     done
   fi
 done
+
+echo '== the long tests: the wheel, the contract under sanitizers, mutations'
+count_tests build-gcc --suite campaign
 
 # Only the test programs themselves: of a script, valgrind would watch the
 # shell. Without Check's fork, so that a leak is not hidden in a child.

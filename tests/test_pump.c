@@ -175,7 +175,7 @@ START_TEST(rejects)
 	vane_oil swelling = oil;
 	swelling.thermal_expansion = 7e-4;
 	ck_assert_int_eq(vane_pump_run(&p, &swelling, &furnace, &r, &e), VANE_OUT_OF_RANGE);
-	ck_assert_str_eq(e.name, "temperature");
+	ck_assert_str_eq(e.name, "duty.temperature");
 	vane_duty_default(NULL);
 	/* Every floating-point output is NaN, every integer 0. */
 	const double *field = (const double *)&r;

@@ -46,7 +46,7 @@ typedef struct vane_instrument {
 typedef struct vane_width {
 	double mean;        /**< Mean of the readings [m; > 0]. */
 	double uncertainty; /**< Combined standard uncertainty of the mean [m; >= 0]. */
-	double systematic;  /**< The part of it common to all widths from this instrument [m; >= 0]. */
+	double systematic;  /**< The part of it common to all widths from this instrument [m; 0 <= x <= uncertainty]. */
 	double spread;      /**< Standard deviation of the readings; 0 for a single one [m; >= 0]. */
 	double least;       /**< Least reading [m; > 0]. */
 	double greatest;    /**< Greatest reading [m; > 0]. */

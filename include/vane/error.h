@@ -6,7 +6,8 @@
  * fills a record and returns a status; on failure every floating-point output
  * is NaN and every integer output 0. Either way the error record, if the
  * caller passed one, says what happened. It is written by every call: a call
- * that succeeds leaves the code VANE_OK in it.
+ * that succeeds leaves the code VANE_OK in it. There is no other report: errno
+ * says nothing, though the mathematical library may leave ERANGE in it.
  */
 #ifndef VANE_ERROR_H
 #define VANE_ERROR_H

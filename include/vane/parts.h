@@ -24,14 +24,14 @@ enum vane_parts_roots {
  */
 typedef struct vane_parts {
 	vane_ring ring;            /**< Cam ring. */
-	double rotor_radius;       /**< Radius of the rotor [m; > groove_outer]. */
+	double rotor_radius;       /**< Radius of the rotor [m; groove_outer < x <= ring.small_radius]. */
 	double rotor_width;        /**< Width of the rotor [m; 0 < x <= ring.width]. */
 	double slot_width;         /**< Width of a vane slot [m; >= vane_thickness]. */
 	double vane_width;         /**< Width of a vane, along the axis [m; 0 < x <= ring.width]. */
 	double vane_thickness;     /**< Thickness of a vane [m; > 0]. */
 	double vane_height;        /**< Height of a vane, root to crown [m; > 0]. */
 	double vane_density;       /**< Density of the vanes [kg/m3; > 0]. */
-	double tip_radius;         /**< Radius of the rounded tip, at least half the thickness [m; > 0]. */
+	double tip_radius;         /**< Radius of the rounded tip, at least half the thickness [m; 0 < x < ring.small_radius]. */
 	double tip_film;           /**< Oil film between tip and ring [m; >= 0]. */
 	double plate_bore;         /**< Radius of the plates' bore [m; > 0]. */
 	double groove_inner;       /**< Inner radius of the under-vane groove [m; > plate_bore]. */

@@ -94,6 +94,9 @@ VANE_API int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, con
  * out is left alone.
  *
  * @valid   As vane_pump_run(). out does not overlap duty.
+ * @constant Offset of viscosity and limits of the cautions [m2/s].
+ * @constant Standard atmosphere, 101325 Pa [Pa].
+ * @constant Thermal conductivity of oil, 0.13 W/(m.K) [W/(m.K)].
  * @source  As vane_pump_run().
  *
  * @param[in]  parts   The pump's parts.

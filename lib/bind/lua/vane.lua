@@ -9,9 +9,9 @@ any one function.
 	vane.ring_default():with{width = 0.0254}                  a copy with changes
 	vane.help(), vane.help "slot_flow"
 
-A single table with named keys gives the arguments by name. Arrays are tables, nested ones too, or
-FFI arrays of numbers; one FFI array among them makes the result one. A record is a table that
-refuses unknown fields; record:table() is a plain copy.
+A single table with named keys gives the arguments by name; what help says may be left out is nil
+then. Arrays are tables, nested ones too, or FFI arrays of numbers; one FFI array among them makes
+the result one. A record is a table that refuses unknown fields; record:table() is a plain copy.
 
 Errors are tables that print as their message: code, status, parameter, value, index, text, message
 (the text after the function's name), and result where arrays were computed. The index counts from

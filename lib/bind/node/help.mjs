@@ -38,8 +38,13 @@ function table(rows) {
 }
 
 /** "Distance between the walls [m; >= 0]" of a parameter, a field or what a function returns. */
-function sentence({ text, unit, range, length }) {
-	const promises = [unit, range?.text, length && `length ${length}`].filter(Boolean);
+function sentence({ text, unit, range, length, optional, direction }) {
+	const promises = [
+		unit,
+		range?.text,
+		length && `length ${length}`,
+		optional && direction === "in" && "may be left out",
+	].filter(Boolean);
 	return promises.length ? `${text} [${promises.join("; ")}]` : text;
 }
 

@@ -9,7 +9,10 @@
  *	                 viscosity: 8.6e-3, wall_speed: 0 });
  *	vane.help("slot_flow");
  *
- * A call that is written wrongly throws a TypeError; values that the library refuses, a VaneError.
+ * What help() says may be left out is undefined or null then.
+ *
+ * A call that is written wrongly throws a TypeError; values that the library refuses, a VaneError,
+ * whose result holds what was computed all the same where the call was for many elements.
  */
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -45,6 +48,7 @@ if (version !== manifest.version)
 			`${manifestPath} is ${manifest.version}`,
 	);
 const statusName = library.func("vane_status_name", "str", ["int32_t"]);
+const statusText = library.func("vane_status_text", "str", ["int32_t"]);
 
 /** A call that the library refused. */
 export class VaneError extends Error {
@@ -53,13 +57,14 @@ export class VaneError extends Error {
 	}
 
 	constructor(caller, error) {
-		super(`${caller}: ${error.text}`);
+		const text = error.text || statusText(error.code);
+		super(`${caller}: ${text}`);
 		this.code = error.code;
 		this.status = statusName(error.code);
 		this.parameter = error.name;
 		this.value = error.value;
 		this.index = error.index;
-		this.text = error.text;
+		this.text = text;
 	}
 }
 
@@ -166,9 +171,7 @@ function typeOf(param) {
 		return "str";
 	if (!isPointer(param))
 		return base;
-	const pointer = koffi.pointer(records[base]?.type ?? base);
-	// Numbers come back in the typed array that C wrote to; records have to be copied.
-	return param.direction === "out" && records[base] ? koffi.out(pointer) : pointer;
+	return koffi.pointer(records[base]?.type ?? base);
 }
 
 /** The arguments of a call in the order of the parameters. */
@@ -184,8 +187,8 @@ function ordered(caller, params, given) {
 		throw new TypeError(
 			`${caller}: takes ${params.length} arguments, not ${given.length}`,
 		);
-	params.forEach(({ name }, i) => {
-		if (given[i] === undefined)
+	params.forEach(({ name, optional }, i) => {
+		if (given[i] === undefined && !optional)
 			throw new TypeError(`${caller}: ${name} is missing`);
 	});
 	return given;
@@ -253,44 +256,77 @@ function argument(param, value, what) {
 		: Array.from(value, (x, i) => one(x, `${what}[${i}]`));
 }
 
+const rooms = { double: Float64Array, int32_t: Int32Array, int64_t: BigInt64Array };
+
+/** Memory for C to write that many elements to; none would be a null pointer. */
+function room(param, count) {
+	const base = baseOf(param);
+	const Room = rooms[base];
+	return Room
+		? new Room(Math.max(count, 1)).subarray(0, count)
+		: new Uint8Array(koffi.sizeof(records[base].type) * Math.max(count, 1));
+}
+
 /** What C wrote, as the caller wants it. */
-function output(param, written) {
+function output(param, written, count) {
 	const record = records[baseOf(param)];
-	if (record)
-		return record.make(written);
-	return param.length ? written : Number(written[0]);
+	if (!record)
+		return param.length ? written : Number(written[0]);
+	const list = koffi.decode(written, record.type, count).map((one) => record.make(one));
+	return param.length ? list : list[0];
+}
+
+/** The inputs of a procedure by name, with the lengths that its arrays tell. */
+function gathered(caller, params, values) {
+	const passed = {};
+	params.forEach((param, i) => {
+		const { name, length, optional } = param;
+		const what = `${caller}: ${name}`;
+		const absent = optional && (values[i] ?? null) === null;
+		passed[name] = absent ? null : argument(param, values[i], what);
+		if (!length || absent)
+			return;
+		const own = passed[name].length;
+		// The first array of a length sets it for the others.
+		const all = typeof length === "number" ? length : (passed[length] ??= own);
+		if (own !== all)
+			throw new TypeError(`${what} has ${own} elements, not ${all}`);
+	});
+	for (const { length } of params)
+		if (typeof length === "string")
+			passed[length] ??= 0;
+	return passed;
 }
 
 function procedure(item, caller) {
 	const given = inputs(item);
 	const wanted = outputs(item);
-	const call = library.func(item.name, "int32_t", item.params.map(typeOf));
-	const rooms = { double: Float64Array, int32_t: Int32Array, int64_t: BigInt64Array };
+	const types = item.params.map((param) =>
+		param.name === "error" ? errorType : typeOf(param),
+	);
+	const call = library.func(item.name, "int32_t", types);
+	const byElement = wanted.some(({ length }) => typeof length === "string");
 	return (...values) => {
-		const passed = { error: {} };
-		ordered(caller, given, values).forEach((value, i) => {
-			const { name, length } = given[i];
-			const what = `${caller}: ${name}`;
-			passed[name] = argument(given[i], value, what);
-			if (!length)
-				return;
-			const own = passed[name].length;
-			// The first array of a length sets it for the others.
-			const all = typeof length === "number" ? length : (passed[length] ??= own);
-			if (own !== all)
-				throw new TypeError(`${what} has ${own} elements, not ${all}`);
-		});
-		for (const param of wanted) {
-			const Room = rooms[baseOf(param)];
-			const length = passed[param.length] ?? param.length ?? 1;
-			passed[param.name] = Room ? new Room(length) : {};
-		}
-		if (call(...item.params.map(({ name }) => passed[name])))
-			throw new VaneError(caller, passed.error);
-		const made = wanted.map((param) => output(param, passed[param.name]));
-		if (made.length === 1)
-			return made[0];
-		return Object.fromEntries(wanted.map(({ name }, i) => [name, made[i]]));
+		const passed = gathered(caller, given, ordered(caller, given, values));
+		// A count that the caller gave may be negative, which the library refuses.
+		const counts = wanted.map(({ length }) =>
+			Math.max(passed[length] ?? length ?? 1, 0),
+		);
+		for (const [i, param] of wanted.entries())
+			passed[param.name] = room(param, counts[i]);
+		passed.error = {};
+		const code = call(...item.params.map(({ name }) => passed[name]));
+		const refusal = code && new VaneError(caller, { ...passed.error, code });
+		if (refusal && !byElement)
+			throw refusal;
+		const made = wanted.map((param, i) => [
+			param.name,
+			output(param, passed[param.name], counts[i]),
+		]);
+		const result = made.length === 1 ? made[0][1] : Object.fromEntries(made);
+		if (refusal)
+			throw Object.assign(refusal, { result });
+		return result;
 	};
 }
 
@@ -299,9 +335,9 @@ function defaults(item, caller) {
 	const call = library.func(item.name, "void", [typeOf(param)]);
 	return (...given) => {
 		ordered(caller, [], given);
-		const out = {};
+		const out = room(param, 1);
 		call(out);
-		return output(param, out);
+		return output(param, out, 1);
 	};
 }
 

@@ -13,7 +13,7 @@ import _docs  # noqa: E402
 HEAD = '''"""Types of the module vane, written from the manifest."""
 
 from enum import IntEnum, IntFlag
-from typing import Any, Iterator, NamedTuple, Optional, Sequence, Union, overload
+from typing import Any, Iterator, Mapping, NamedTuple, Optional, Sequence, Union, overload
 
 __version__: str
 _Array = Any
@@ -41,12 +41,16 @@ def type_of(item):
     base = item["type"].replace("const ", "").rstrip(" *")
     if base == "char":
         return "bytes" if "*" not in item["type"] else "str"
-    return NUMBERS.get(base) or _docs.python_name(base)
+    # By a second name, for fields bear those of records.
+    return NUMBERS.get(base) or f"_{_docs.python_name(base)}"
 
 
-def taken(param):
-    kind = type_of(param)
-    return f"Union[Sequence[{kind}], Any]" if param["length"] else kind
+def taken(item):
+    """The type of what the caller gives: for a record, a mapping does too."""
+    kind = type_of(item)
+    if kind.startswith("_"):
+        kind = f"Union[{kind}, Mapping[str, Any]]"
+    return f"Union[Sequence[{kind}], Any]" if item["length"] and kind != "bytes" else kind
 
 
 def block(words):
@@ -55,12 +59,13 @@ def block(words):
 
 def record(item):
     name = _docs.python_name(item["name"])
-    fields = [(f["name"], type_of(f)) for f in item["fields"]]
+    fields = item["fields"]
     yield f"class {name}(_Record):"
     yield block(_docs.document_record(item))
-    yield from (f"    {label}: {kind}" for label, kind in fields)
-    words = "".join(f", {label}: {kind} = ..." for label, kind in fields)
+    yield from (f"    {f['name']}: {type_of(f)}" for f in fields)
+    words = "".join(f", {f['name']}: {taken(f)} = ..." for f in fields)
     yield f"    def __init__(self, other: Any = ..., /, *{words}) -> None: ..."
+    yield f"_{name} = {name}"
 
 
 def enum(item):
@@ -91,7 +96,11 @@ def function(item):
         yield from (
             f"    {p['name']}: {'Any' if p['length'] else type_of(p)}" for p in wanted
         )
-    words = ", ".join(f"{p['name']}: {taken(p)}" for p in given)
+    needed = len(given) - _docs.trailing_optional(given)
+    words = ", ".join(
+        f"{p['name']}: {taken(p)}" + (" = ..." if i >= needed else "")
+        for i, p in enumerate(given)
+    )
     yield f"def {name}({words}) -> {gives}:"
     yield block(_docs.document(item)) + "\n    ..."
 

@@ -38,5 +38,5 @@ find "$tree" -name meson.build -exec sed -i \
 sed -i "s|install_dir: get_option('datadir') / 'libvane'|install_dir: \
 python.get_install_dir(pure: false) / 'vane'|" "$tree/docs/meson.build"
 
-python3 -m pip --disable-pip-version-check wheel --no-build-isolation --no-deps --no-index \
+"${PYTHON:-python3}" -m pip --disable-pip-version-check wheel --no-build-isolation --no-deps --no-index \
 	--wheel-dir "$out" "$tree"

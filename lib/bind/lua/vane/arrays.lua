@@ -185,7 +185,7 @@ function arrays.run(item, values)
 		result = nested(data, shape, 1, 0)
 	end
 	if status ~= C.VANE_OK then
-		library.raise_failure(caller, result)
+		library.raise_failure(caller, status, result)
 	end
 	return result
 end

@@ -35,11 +35,24 @@ local function bind(item, ...)
 			#item.arguments, count)
 	end
 	for i, param in ipairs(item.arguments) do
-		if values[i] == nil then
+		if values[i] == nil and not param.optional then
 			refuse(caller, param.name, nil, "%s is missing.", param.name)
 		end
 	end
 	return values
+end
+
+--- Doubles as the number type that C reads, and how many there are.
+local function numbers_of(param, doubles, n, caller)
+	if param.base == "double" then
+		return doubles, n
+	end
+	local data = ffi.new(param.base .. "[?]", n)
+	for i = 1, n do
+		local path = ("%s[%d]"):format(param.name, i)
+		data[i - 1] = records.checked(param.base, doubles[i - 1], caller, path)
+	end
+	return data, n
 end
 
 --- An array of records or of numbers, and how many there are.
@@ -50,16 +63,16 @@ local function list_for(param, value, caller)
 			refuse(caller, param.name, value, "%s must be a list of numbers.",
 				param.name)
 		end
-		return array.data, array.shape[1]
+		return numbers_of(param, array.data, array.shape[1], caller)
 	end
 	if type(value) ~= "table" or records.of(value) or #value == 0 and next(value) ~= nil then
 		refuse(caller, param.name, value, "%s must be a list of records '%s'; it is %s.",
 			param.name, param.record.short, records.described(value))
 	end
 	local data = ffi.new(param.base .. "[?]", #value)
-	for i, values in ipairs(value) do
+	for i = 1, #value do
 		local path = ("%s[%d]"):format(param.name, i)
-		records.write(param.record, data[i - 1], values, caller, path)
+		records.write(param.record, data[i - 1], value[i], caller, path)
 	end
 	return data, #value
 end
@@ -110,7 +123,7 @@ function functions.formula(item, call)
 		values[arity + 1] = failure
 		local result = call(unpack(values, 1, arity + 1))
 		if failure.code ~= C.VANE_OK then
-			library.raise_failure(caller)
+			library.raise_failure(caller, failure.code)
 		end
 		return result
 	end
@@ -124,28 +137,35 @@ function functions.procedure(item, call)
 	return function(...)
 		local values, passed, counts = bind(item, ...), {}, {}
 		for i, param in ipairs(item.arguments) do
-			passed[param.place] = input(param, values[i], caller, counts)
+			if values[i] ~= nil then
+				passed[param.place] = input(param, values[i], caller, counts)
+			end
 		end
 		for _, param in ipairs(item.lengths) do
+			-- No array that would tell it was given.
+			counts[param.name] = counts[param.name] or 0
 			passed[param.place] = counts[param.name]
 		end
 		for _, param in ipairs(item.outputs) do
+			-- Of a number given, which the library refuses if it is negative.
+			local given = item.arguments[item.position[param.length]]
 			local count = tonumber(param.length) or counts[param.length]
-				or not param.length and 1 or values[item.position[param.length]]
-			passed[param.place] = ffi.new(param.base .. "[?]", count)
-			counts[param] = count
+				or given and passed[given.place] or 1
+			counts[param] = math.max(count, 0)
+			passed[param.place] = ffi.new(param.base .. "[?]", counts[param])
 		end
 		passed[arity] = failure
-		local refused = call(unpack(passed, 1, arity)) ~= C.VANE_OK
-		if refused and not by_element then
-			library.raise_failure(caller)
+		local status = call(unpack(passed, 1, arity))
+		if status ~= C.VANE_OK and not by_element then
+			library.raise_failure(caller, status)
 		end
 		local results = {}
 		for _, param in ipairs(item.outputs) do
 			results[param.name] = output(param, passed[param.place], counts[param])
 		end
 		results = #item.outputs > 1 and results or results[item.outputs[1].name]
-		return not refused and results or library.raise_failure(caller, results)
+		return status == C.VANE_OK and results
+			or library.raise_failure(caller, status, results)
 	end
 end
 

@@ -32,11 +32,13 @@ end
 --- 'array of slip records', or nothing where a number goes without saying.
 local function kind_of(item)
 	local record = item.record and item.record.short .. " record"
+	local optional = item.optional and item.direction == "in" and "; may be left out" or ""
 	if item.length and item.type ~= "char" then
 		local count = type(item.length) == "number" and item.length .. " " or ""
-		return ("(array of %s%s)"):format(count, record and record .. "s" or "numbers")
+		return ("(array of %s%s%s)"):format(count, record and record .. "s" or "numbers",
+			optional)
 	end
-	return record and "(" .. record .. ")"
+	return record and ("(%s%s)"):format(record, optional)
 end
 
 --- 'Distance between the walls [m; >= 0]'

@@ -33,11 +33,12 @@ local function raise(caller, sentence, what)
 	error(setmetatable(what, Error), 0)
 end
 
---- The library has refused, and left the reason in `failure`.
-function library.raise_failure(caller, result)
+--- The library has refused with a status, and left the reason in `failure`.
+function library.raise_failure(caller, status, result)
 	local failure = library.failure
-	raise(caller, ffi.string(failure.text), {
-		code = failure.code,
+	local text = failure.text[0] ~= 0 and failure.text or C.vane_status_text(status)
+	raise(caller, ffi.string(text), {
+		code = status,
 		parameter = failure.name[0] ~= 0 and ffi.string(failure.name) or nil,
 		value = failure.value,
 		index = failure.index >= 0 and tonumber(failure.index) or nil,

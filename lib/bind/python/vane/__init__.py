@@ -7,9 +7,9 @@ per second, pressures gauge. The functions named vane.units_... convert.
     >>> vane.slot_flow(width=0.020, gap=12.5e-6, length=0.005, dp=15e6,
     ...                viscosity=8.6e-3, wall_speed=0)
 
-A formula takes arrays too, NumPy's or nested lists, and broadcasts them. A call
-that the library refuses raises vane.Error, which says what was wrong. Records
-have named fields: vane.ring(large_radius=0.03), vane.parts_default().
+A formula takes arrays too, NumPy's or nested lists, broadcasts them and answers
+in kind. A call that the library refuses raises vane.Error, which says what was
+wrong. Records have named fields: vane.ring(large_radius=0.03).
 
 These are textbook numbers. Oil under pressure, springs and bolted covers injure
 people: local codes, the parts' own documentation and licensed practice come

@@ -16,7 +16,7 @@ NOT_ARRAYS = (str, bytes, bytearray, collections.abc.Mapping, collections.abc.Se
 
 
 def is_scalar(value):
-    return isinstance(value, NOT_ARRAYS) or not hasattr(value, "__len__")
+    return not hasattr(value, "__len__") or isinstance(value, NOT_ARRAYS)
 
 
 def prepare(names, values, what, out):

@@ -38,7 +38,7 @@ def sentence(item):
 
 def table(rows):
     """Names in one column, words in the next."""
-    column = max(len(name) for name, _ in rows) + 2
+    column = max((len(name) for name, _ in rows), default=0) + 2
     lines = []
     for name, words in rows:
         lines += textwrap.wrap(
@@ -57,6 +57,11 @@ def inputs(function):
     return [
         p for p in function["params"] if p["direction"] != "out" and p["name"] not in lengths
     ]
+
+
+def trailing_optional(params):
+    """How many at the end a caller may leave out."""
+    return next((i for i, p in enumerate(reversed(params)) if not p["optional"]), len(params))
 
 
 def outputs(function):

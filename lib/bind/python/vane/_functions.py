@@ -7,7 +7,7 @@ import math
 
 from . import _arrays
 from ._arrays import numpy
-from ._docs import document, inputs, outputs, python_name
+from ._docs import document, inputs, outputs, python_name, trailing_optional
 from ._records import NUMBERS, Record, integer, mapping, real
 
 PLAIN = {float, int} | ({numpy.float64} if numpy else set())
@@ -158,16 +158,25 @@ class Builder:
             passed, lengths = {}, {}
             for param, value in zip(given, values):
                 what, kind = f"{name}: {param['name']}", kinds[param["name"]]
+                if value is None and param["optional"]:
+                    passed[param["name"]] = None
+                    continue
                 passed[param["name"]] = value = argument(param, kind, value, what)
-                length = param["length"]
-                if length and lengths.setdefault(length, len(value)) != len(value):
-                    raise ValueError(f"{what} has {len(value)} elements, not {lengths[length]}")
-            passed |= lengths
+                if isinstance(value, int):
+                    # A length that only outputs have; what is no length the library refuses.
+                    lengths[param["name"]] = max(value, 0)
+                if param["length"]:
+                    wanted_length = length_of(param, lengths, len(value))
+                    if wanted_length != len(value):
+                        raise ValueError(f"{what} has {len(value)} elements, not {wanted_length}")
+            # An array left out is 0 long, unless another has told its length.
+            for length in {p["length"] for p in given if p["length"]}:
+                passed[length] = lengths.setdefault(length, 0)
             for param in wanted:
-                length = param["length"]
-                passed[param["name"]] = room(kinds[param["name"]], lengths.get(length, length))
+                length = param["length"] and length_of(param, lengths)
+                passed[param["name"]] = room(kinds[param["name"]], length)
             passed["error"] = error = self.error()
-            c(*(pointer_of(passed[p["name"]]) for p in params))
+            error.code = c(*(pointer_of(passed[p["name"]]) for p in params))
             typed = any(isinstance(value, Borrowed) for value in passed.values())
             made = results(*(plain(passed[p["name"]], typed) for p in wanted))
             made = made if len(made) > 1 else made[0]
@@ -176,7 +185,9 @@ class Builder:
                 self.raise_error(name, error, made if several else None)
             return made
 
-        return define(OTHER, name, [p["name"] for p in given], general=general)
+        made = define(OTHER, name, [p["name"] for p in given], general=general)
+        made.__defaults__ = (None,) * trailing_optional(given)
+        return made
 
     def defaults(self, name, function):
         param = function["params"][0]
@@ -254,6 +265,12 @@ def array_argument(kind, value, what):
     else:
         items = [integer(x, ctypes.sizeof(kind), what) for x in items]
     return (kind * len(items))(*items)
+
+
+def length_of(param, lengths, found=None):
+    """A length in figures, or that of the first array of its name."""
+    length = param["length"]
+    return length if isinstance(length, int) else lengths.setdefault(length, found)
 
 
 class Borrowed:

@@ -23,6 +23,8 @@ def integer(value, size, what):
 
 def real(value, what):
     """A float; float() itself would read text, and NumPy drop an imaginary part."""
+    if type(value) is float:
+        return value
     complex_kind = isinstance(value, numbers.Complex) and not isinstance(value, numbers.Real)
     try:
         if not complex_kind and not isinstance(value, (str, bytes, bytearray)):

@@ -1,0 +1,158 @@
+"""Breaks the library on purpose, one place at a time; each time a test must turn red.
+
+A reviewer's mutations: unit codes exchanged in a doc block, a factor of 2 pi
+dropped, a range check relaxed, and what else the contract forbids. Each is made
+in a copy of the tree, built there, and the tests named beside it are run. One
+that no test notices is a hole in the tests, and this program fails.
+
+    python3 mutations.py TREE SCRATCH [PATTERN...]
+"""
+
+import pathlib
+import re
+import shutil
+import subprocess
+import sys
+
+UNITS, RANGES = "unit-scaling", "ranges"
+
+# File, what stands there (the first time counts), what is put instead, and the
+# tests of which at least one must fail; "build" if it must not even build.
+MUTATIONS = [
+    # Unit codes in doc blocks, exchanged or false.
+    ("include/vane/slot.h", "[Pa; any].\n * @param[in] viscosity   Dynamic viscosity [Pa.s; > 0]",
+     "[Pa.s; any].\n * @param[in] viscosity   Dynamic viscosity [Pa; > 0]", [UNITS]),
+    ("include/vane/slot.h", "Radius of the inner edge [m; > 0]",
+     "Radius of the inner edge [m2; > 0]", [UNITS]),
+    ("include/vane/displacement.h", "convention A [m3].", "convention A [m2].", [UNITS]),
+    ("include/vane/shaft.h", "Torque [N.m].", "Torque [W].", [UNITS]),
+    ("include/vane/tip.h", "Normal force between tip and ring [N; any]",
+     "Normal force between tip and ring [N.m; any]", [UNITS]),
+    ("include/vane/stand.h", "laminar slip coefficient [m3; any]",
+     "laminar slip coefficient [m2; any]", [UNITS]),
+    ("include/vane/oil.h", "Dynamic viscosity [Pa.s; > 0]. */",
+     "Dynamic viscosity [m2/s; > 0]. */", [UNITS]),
+    ("include/vane/thread.h", "Proof stress of the class [Pa; > 0]",
+     "Proof stress of the class [N; > 0]", [UNITS]),
+    ("include/vane/units.h", "Pressure to convert [[psi]; any]",
+     "Pressure to convert [bar; any]", [UNITS]),
+    ("include/vane/pump.h", "Density at the inlet temperature [kg/m3; > 0]",
+     "Density at the inlet temperature [kg/m2; > 0]", [UNITS]),
+    # Constants and factors.
+    ("lib/shaft.c", "displacement / (2 * PI) * dp", "displacement * dp", ["shaft"]),
+    ("lib/slip.c", "const double omega = 2 * PI * s->speed", "const double omega = s->speed",
+     ["slip"]),
+    ("lib/stand.c", "displacement * dp / torque / two_pi", "displacement * dp / torque",
+     ["stand"]),
+    ("lib/tip.c", "2 * mass * omega2 * crown.slope", "mass * omega2 * crown.slope", ["tip"]),
+    ("lib/displacement.c", "2 * PI * width * (large_radius - small_radius)",
+     "PI * width * (large_radius - small_radius)", ["displacement"]),
+    ("lib/slot.c", "aspect * cubed_gap / 12", "aspect * cubed_gap / 6", ["slot"]),
+    ("lib/clearance.c", "instrument->error_limit / sqrt(3)", "instrument->error_limit / 3",
+     ["clearance"]),
+    ("lib/units.c", "#define US_GALLON 3.785411784e-3", "#define US_GALLON 4.54609e-3",
+     ["units", UNITS]),
+    ("lib/joint.c", "1 / (1 + joint->bolt_stiffness / joint->joint_stiffness)",
+     "1 / (1 + joint->joint_stiffness / joint->bolt_stiffness)", ["joint"]),
+    ("lib/oil.c", "viscosity * exp(pressure_viscosity * pressure)",
+     "viscosity * exp(-pressure_viscosity * pressure)", ["oil"]),
+    ("lib/pump.c", "r.heat = r.shaft_power - r.hydraulic_power",
+     "r.heat = r.shaft_power + r.hydraulic_power", ["pump"]),
+    # Checks relaxed, and ranges that say less or more than the code.
+    ("lib/slot.c", 'vn_least(gap, 0, "gap", "m", error)', 'vn_finite(gap, "gap", "m", error)',
+     [RANGES]),
+    ("lib/parts.c", 'vn_between(p->rotor_width, 0, p->ring.width, "rotor_width", "m", e)',
+     "true", [RANGES]),
+    ("lib/ring.c", '2 * PI, "phase"', '7, "phase"', [RANGES]),
+    ("lib/pump.c", 'vn_above(d->inlet_pressure, -atmosphere, "inlet_pressure"',
+     'vn_above(d->inlet_pressure, -2 * atmosphere, "inlet_pressure"', [RANGES]),
+    ("lib/stand.c", 'vn_above(r->speed, 0, "speed"', 'vn_least(r->speed, 0, "speed"', [RANGES]),
+    ("lib/clearance.c", '"coverage"', '"cover"', [RANGES, "clearance"]),
+    ("include/vane/slot.h", "Offset of the axes over the radial gap [1; 0 <= x <= 1]",
+     "Offset of the axes over the radial gap [1; 0 <= x < 1]", [RANGES]),
+    ("include/vane/thread.h", "Nominal diameter [m; 0.0016 <= x <= 0.039]",
+     "Nominal diameter [m; 0.0016 <= x <= 0.040]", [RANGES]),
+    # The form of the contract.
+    ("include/vane/slip.h", " * @source  White", " * White", ["build"]),
+    ("include/vane/ring.h", "Radius of the small dwell [m; > 0]", "Radius of the small dwell [m]",
+     ["build"]),
+    ("include/vane/parts.h", "[m; > groove_inner]", "[m; > groove_inside]", ["build"]),
+    ("include/vane/error.h", "VANE_NO_MEMORY = 4,", "VANE_NO_MEMORY = 7,",
+     ["error"]),
+    ("lib/error.c", "const char *vane_version(void)\n{",
+     "static int calls;\n\nconst char *vane_version(void)\n{\n\tif (calls++ > 9)\n\t\treturn \"\";",
+     ["purity-symbols"]),
+    ("lib/error.c", "const char *vane_status_text(int32_t code)\n{",
+     "int puts(const char *);\nconst char *vane_status_text(int32_t code)\n{\n\tputs(\"\");",
+     ["purity"]),
+    ("lib/array.c", "argument[j][(first + i) * stride[j]]", "argument[j][first + i]", ["array"]),
+]
+
+
+def run(command, cwd=None):
+    return subprocess.run(command, cwd=cwd, capture_output=True, text=True)
+
+
+def copy_tree(tree, scratch):
+    """The files under version control and those about to be, or all but builds."""
+    shutil.rmtree(scratch, ignore_errors=True)
+    listed = run(["git", "ls-files", "-co", "--exclude-standard", "-z"], tree)
+    if listed.returncode == 0:
+        for name in filter(None, listed.stdout.split("\0")):
+            if (tree / name).is_file():
+                (scratch / name).parent.mkdir(parents=True, exist_ok=True)
+                shutil.copy2(tree / name, scratch / name)
+    else:
+        shutil.copytree(tree, scratch, ignore=shutil.ignore_patterns("build*", ".git"))
+
+
+def red(build, tests):
+    """The first of the tests that fails, and its last words."""
+    built = run(["meson", "compile", "-C", str(build)])
+    if built.returncode != 0:
+        return "build", built.stdout
+    for test in tests:
+        if test != "build":
+            done = run(["meson", "test", "-C", str(build), "--no-rebuild", "--print-errorlogs", test])
+            if done.returncode != 0:
+                return test, done.stdout
+    return None, ""
+
+
+def main(arguments):
+    if len(arguments) < 3:
+        sys.exit(__doc__)
+    tree, scratch = pathlib.Path(arguments[1]).resolve(), pathlib.Path(arguments[2]).resolve()
+    wanted = re.compile("|".join(arguments[3:]) or ".")
+    copy_tree(tree, scratch)
+    build = scratch / "build"
+    made = run(["meson", "setup", str(build), str(scratch)])
+    if made.returncode != 0:
+        sys.exit(made.stdout + made.stderr)
+    chosen = [m for m in MUTATIONS if wanted.search(m[0]) or wanted.search(m[2])]
+    everything = sorted({test for m in chosen for test in m[3]} - {"build"})
+    before, words = red(build, everything)
+    if before:
+        sys.exit(f"{words}\nWithout any mutation, {before} fails.")
+
+    unnoticed = 0
+    for name, old, new, tests in chosen:
+        file = scratch / name
+        whole = file.read_text(encoding="utf-8")
+        label = f"{name}: {' '.join(old.split())}  ->  {' '.join(new.split())}"
+        if old not in whole:
+            print(f"GONE      {label}", flush=True)
+            unnoticed += 1
+            continue
+        file.write_text(whole.replace(old, new, 1), encoding="utf-8")
+        test, _ = red(build, tests)
+        file.write_text(whole, encoding="utf-8")
+        unnoticed += test is None or (test == "build") != (tests == ["build"])
+        print(f"{test or 'UNNOTICED':18}  {label}", flush=True)
+    shutil.rmtree(scratch)
+    print(f"{len(chosen)} mutations, {unnoticed} unnoticed")
+    return 1 if unnoticed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv))

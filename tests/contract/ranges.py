@@ -1,0 +1,522 @@
+"""Holds every documented range to the library, from both sides.
+
+From accepted inputs, each number in turn takes hostile values and both sides of
+each of its documented limits. What the manifest puts outside must be refused by
+name; what it puts inside must give finite results or a documented error. Pointers
+are NULL in turn. The calls run in a child process, so that a crash or a hang is
+reported with the call that was being made.
+
+    python3 ranges.py [--seed N] [--draws N] [PATTERN...]
+
+Exit status 1 and one sentence for each breach.
+"""
+
+import argparse
+import ctypes
+import faulthandler
+import math
+import mmap
+import os
+import signal
+import sys
+import time
+
+import draw
+from draw import INVALID_ARGUMENT, OK
+
+PATIENCE = 60  # seconds for one call, sanitized and on a busy machine
+TINY, HUGE = 5e-324, sys.float_info.max
+HOSTILE = (
+    math.nan, math.inf, -math.inf, 0.0, -0.0, TINY, -TINY, HUGE, -HUGE, 1e300, -1e300,
+)
+EXTREMES = (0.0, TINY, 1e-300, 1e-200, 1e-100, 1e100, 1e200, 1e300, HUGE, -1e200, -HUGE)
+TOGETHER = 60
+# Longer arrays than this are only refused, not filled.
+LONGEST = 100000
+
+ISO_3448 = (
+    2, 3, 5, 7, 10, 15, 22, 32, 46, 68, 100, 150, 220, 320, 460, 680, 1000, 1500, 2200, 3200,
+)
+# What rounding may move a rule by.
+LESS, MORE = 1 - 1e-12, 1 + 1e-12
+
+
+def thickens(v):
+    warmer = v("temperature_2") - v("temperature_1")
+    return warmer * math.copysign(1, v("viscosity_2") - v("viscosity_1")) > 0
+
+
+def slots_meet(v, radius):
+    return v("slot_width") * v("vanes") >= 2 * math.pi * radius * LESS
+
+
+def no_size_of_its_grade(v):
+    inch = v("grade") >= 4
+    return inch and not 0.25 * 0.0254 <= v("diameter") <= 1.5 * 0.0254
+
+
+# Inputs that may be refused though their own range holds them: the rules between
+# several parameters that the documentation says in words. Each is excused only
+# where its rule is broken; v gives the parameter or field of a name beside it.
+RULES = {
+    "vane_ring.fall": (
+        "the four angles add up to pi",
+        lambda v: not abs(
+            v("small_dwell") + v("rise") + v("large_dwell") + v("fall") - math.pi
+        ) <= 1e-6 * LESS,
+    ),
+    "vane_parts.outlet_close": (
+        "the ports of a lobe fit into half a turn",
+        lambda v: v("outlet_close") >= (math.pi + v("inlet_open")) * LESS,
+    ),
+    "vane_parts.notch": (
+        "the notch ends before the inlet port",
+        lambda v: v("notch") >= (v("outlet_open") - v("inlet_close")) * LESS,
+    ),
+    "vane_parts.tip_radius": (
+        "the tip is round over the whole thickness",
+        lambda v: v("tip_radius") <= v("vane_thickness") / 2 * MORE,
+    ),
+    "vane_parts.vanes": ("even", lambda v: v("vanes") % 2),
+    "vane_parts.slot_width": (
+        "metal is left between the slots", lambda v: slots_meet(v, v("groove_outer")),
+    ),
+    "vane_parts.vane_height": (
+        "the vane stays in its slot, and metal is left at its root",
+        lambda v: v("vane_height") <= (v("ring.large_radius") - v("rotor_radius")) * MORE
+        or slots_meet(v, v("ring.small_radius") - v("vane_height")),
+    ),
+    "temperature_2": ("two temperatures", lambda v: v("temperature_1") == v("temperature_2")),
+    "viscosity_2": ("oil thins as it warms", thickens),
+    "vane_oil_grade_viscosity.grade": (
+        "a number of ISO 3448", lambda v: v("grade") not in ISO_3448,
+    ),
+    "vane_oil_from_grade.grade": (
+        "a number of ISO 3448", lambda v: v("grade") not in ISO_3448,
+    ),
+    "vane_displacement_roots_outlet.vanes": (
+        "the vanes leave room in the ring",
+        lambda v: v("vanes") * v("vane_thickness")
+        >= math.pi * (v("large_radius") + v("small_radius")) * LESS,
+    ),
+    "vane_thread_strength.diameter": ("the sizes of the grade", no_size_of_its_grade),
+}
+
+
+class Report:
+    def __init__(self, board):
+        self.board = board
+        self.sentences, self.known = [], set()
+        self.functions = self.calls = self.inside = self.outside = self.excepted = 0
+        self.used = set()
+
+    def making(self, words):
+        """Leaves the call that is about to be made where the parent finds it."""
+        self.calls += 1
+        raw = words.encode()[: len(self.board) - 1] + b"\0"
+        self.board[: len(raw)] = raw
+
+    def breach(self, key, sentence):
+        if key not in self.known:
+            self.known.add(key)
+            self.sentences.append(sentence)
+
+
+def nothing(leaf, x):
+    return math.isnan(x) if leaf.code == "d" else x == 0
+
+
+def same(a, b):
+    return a == b or math.isnan(a) and math.isnan(b)
+
+
+def values_for(function, leaf, values):
+    """What a number is tried with: hostile values, and its limits from both sides."""
+    limits = [function.limit(leaf, side, values) for side in ("low", "high")]
+    if leaf.code == "d":
+        tried = list(HOSTILE)
+        for x in limits:
+            if x is not None:
+                tried += [math.nextafter(x, -math.inf), x, math.nextafter(x, math.inf)]
+        return tried
+    most = 2 ** (draw.BITS[leaf.code] - 1)
+    tried = {-most, -most + 1, -1, 0, 1, most - 2, most - 1}
+    for x in limits:
+        if x is not None:
+            tried |= {math.ceil(x) - 1, math.ceil(x), math.floor(x), math.floor(x) + 1}
+    return sorted(x for x in tried if -most <= x < most)
+
+
+def said(outcome):
+    if outcome.code == OK:
+        return "accepts it"
+    return f"answers code {outcome.code} for '{outcome.name}', element {outcome.index}"
+
+
+class Trial:
+    """One accepted draw of a function, and what becomes of it."""
+
+    def __init__(self, function, call, outcome, where, report):
+        self.function, self.call, self.report = function, call, report
+        self.good, self.where = outcome, where
+        self.leaves = call.inner
+        self.named = {
+            (x.name, -1 if x.index is None else x.index): x for x in self.leaves.values()
+        }
+        self.params = {p["name"]: p for p in function.params}
+        self.names = {*(x.name for x in self.leaves.values()), *self.params, "result"}
+        self.readers = {}
+        for leaf in self.leaves.values():
+            for key in function.references(leaf):
+                self.readers.setdefault(key, []).append(leaf)
+
+    def breach(self, leaf, kind, sentence):
+        self.report.breach(
+            (self.function.name, getattr(leaf, "name", leaf), kind),
+            f"{self.function.name}(): {sentence} ({self.where})",
+        )
+
+    def likes(self, leaf):
+        """What the others of its unit in the same record are: equals divide by zero."""
+        if leaf.code != "d":
+            return []
+        scope = leaf.key[1:2] + leaf.fields[:-1] + ((leaf.param,) if leaf.fields else ())
+        return sorted({
+            self.call.values[y.key]
+            for y in self.leaves.values()
+            if y.code == "d" and y.item["unit"] == leaf.item["unit"] and y.key != leaf.key
+            and y.key[1:2] + y.fields[:-1] + ((y.param,) if y.fields else ()) == scope
+        })
+
+    def accepted(self):
+        """What was drawn inside every range gives results inside theirs."""
+        values = {**self.call.values, **self.good.outputs}
+        for leaf in self.call.outs:
+            if leaf.key not in values:
+                continue
+            x, enum = values[leaf.key], self.function.interface.enums.get(leaf.item.get("enum"))
+            if leaf.code == "d" and not math.isfinite(x) or x == draw.POISON[leaf.code]:
+                self.breach(leaf, "written", f"output {leaf} is {x!r}, though the call succeeds.")
+            elif leaf.item.get("range") and not self.function.admits(leaf, values):
+                self.breach(
+                    leaf, "output",
+                    f"output {leaf} is {x!r}, outside its documented range "
+                    f"'{leaf.item['range']['text']}'.",
+                )
+            elif enum:
+                known = [v["value"] for v in enum["values"]]
+                if x & ~sum(known) if leaf.item["set"] else x not in known:
+                    self.breach(leaf, "enum", f"output {leaf} is {x}, no value of {enum['name']}.")
+        self.bare(self.good, None, "drawn inputs")
+
+    def bare(self, outcome, leaf, words):
+        """The same call without an error record comes to the same."""
+        again = self.call.run(error=False)
+        if again.code is not None and again.code != outcome.code or not all(
+            same(x, outcome.outputs[key]) for key, x in again.outputs.items()
+        ):
+            self.breach(leaf, "bare", f"{words}: without an error record the outcome differs.")
+
+    def run(self, words):
+        self.report.making(f"{self.function.name}() with {words} ({self.where})")
+        return self.call.run()
+
+    def violated(self, *changed):
+        """Leaves outside their documented ranges, when some have been changed."""
+        near = {y.key: y for x in changed for y in (x, *self.readers.get(x.key, ()))}
+        return [x for x in near.values() if not self.function.admits(x, self.call.values)]
+
+    def attack(self, leaf, x, bare):
+        before = self.call.values[leaf.key]
+        if leaf.param in self.function.lengths:
+            if not self.lengthen(leaf, x, bare):
+                return
+        self.call.set(leaf, x)
+        words = f"{leaf} = {x!r}"
+        outcome, out = self.run(words), self.violated(leaf)
+        if out:
+            self.report.outside += 1
+            self.refused(leaf, x, words, outcome, out)
+        else:
+            self.report.inside += 1
+            self.taken(leaf, words, outcome)
+        self.outputs(leaf, words, outcome)
+        self.beyond(leaf, words, outcome)
+        if bare:
+            self.bare(outcome, leaf, words)
+        self.call.set(leaf, before)
+
+    def together(self, rng):
+        """Two or three extremes at once: each may be harmless by itself."""
+        changed = [x for x in self.leaves.values() if x.code == "d"]
+        changed = rng.sample(changed, min(len(changed), rng.choice((2, 2, 3))))
+        before = [(leaf, self.call.values[leaf.key]) for leaf in changed]
+        for leaf in changed:
+            x = self.call.values[leaf.key]
+            self.call.set(leaf, rng.choice((*EXTREMES, x * 1e150, x * 1e-150)))
+        words = ", ".join(f"{x} = {self.call.values[x.key]!r}" for x in changed)
+        outcome, out = self.run(words), self.violated(*changed)
+        # A rule in words, or an earlier element of a map, may be what is refused first.
+        first = min((x.index or 0 for x in out), default=0) > outcome.index >= 0
+        if not out or first or self.excuse(outcome):
+            self.report.inside += 1
+            self.taken(None, words, outcome)
+        else:
+            self.report.outside += 1
+            self.refused(None, None, words, outcome, out)
+        self.outputs(None, words, outcome)
+        for leaf, x in before:
+            self.call.set(leaf, x)
+
+    def lengthen(self, leaf, x, first):
+        """Whether the arrays at hand can have a length; once they repeat themselves to reach it."""
+        if not self.function.admits(leaf, {**self.call.values, leaf.key: x}):
+            return True
+        held = self.call.values[leaf.key]
+        if x <= held:
+            return True
+        if first and x <= LONGEST:
+            values = dict(self.call.values)
+            for key, value in self.call.values.items():
+                if self.params[key[0]]["length"] == leaf.param:
+                    for i in range(key[1] + held, x, held):
+                        values[(key[0], i, key[2])] = value
+            values[leaf.key] = x
+            call, self.call = self.call, draw.Call(self.function, values, self.call.null)
+            outcome = self.run(f"{leaf} = {x}")
+            self.taken(leaf, f"{leaf} = {x}", outcome)
+            self.outputs(leaf, f"{leaf} = {x}", outcome)
+            self.call = call
+        return False
+
+    def refused(self, leaf, x, words, outcome, out):
+        right = {(y.name, -1 if y.index is None else y.index) for y in out}
+        wanted = " or ".join(sorted(map(str, out)))
+        if outcome.code != INVALID_ARGUMENT:
+            self.breach(
+                leaf, "outside",
+                f"{words} puts {wanted} outside the documented range, yet it {said(outcome)}.",
+            )
+        elif (outcome.name, outcome.index) not in right:
+            self.breach(
+                leaf, "name",
+                f"{words} must be refused by the name of {wanted}, but it {said(outcome)}.",
+            )
+        elif outcome.name not in outcome.text:
+            self.breach(leaf, "text", f"{words}: the sentence does not name it: {outcome.text!r}.")
+        elif leaf and out == [leaf] and not same(outcome.value, float(x)):
+            self.breach(leaf, "value", f"{words}: error.value is {outcome.value!r}.")
+
+    def taken(self, leaf, words, outcome):
+        if outcome.code == OK:
+            for y in self.call.outs:
+                if y.code == "d" and not math.isfinite(outcome.outputs.get(y.key, 0.0)):
+                    self.breach(
+                        leaf, "finite", f"{words} is accepted, but output {y} is not finite."
+                    )
+        elif not isinstance(outcome.code, int) or outcome.code < 0:
+            self.breach(leaf, "code", f"{words}: the function returns {outcome.code}.")
+        elif not outcome.name or not outcome.text:
+            self.breach(leaf, "silent", f"{words} is refused without a name or a reason.")
+        elif outcome.name not in self.names:
+            self.breach(
+                leaf, "stranger", f"{words}: the error names '{outcome.name}', no parameter."
+            )
+        elif outcome.code == INVALID_ARGUMENT:
+            rule = self.excuse(outcome)
+            if rule:
+                self.report.used.add(rule)
+                self.report.excepted += 1
+            else:
+                self.breach(
+                    leaf, "inside",
+                    f"{words} is inside every documented range, yet it {said(outcome)}: "
+                    f"{outcome.text}",
+                )
+
+    def outputs(self, leaf, words, outcome):
+        """On failure NaN and 0; of a map over arrays, for the element at fault."""
+        if outcome.code == OK:
+            return
+        mapped = {}
+        for y in self.call.outs:
+            if y.key not in outcome.outputs:
+                continue
+            x = outcome.outputs[y.key]
+            length = self.length_of(y)
+            if isinstance(length, str):
+                # Where the length itself is refused, no element can be reached.
+                count = self.call.inner[(length, None, ())]
+                at = self.call.values[count.key]
+                if y.index >= at or not self.function.admits(count, self.call.values):
+                    continue
+                if y.index != outcome.index >= 0:
+                    mapped.setdefault(y.index, []).append((y, x))
+                    continue
+            if not nothing(y, x):
+                self.breach(leaf, "remains", f"{words} fails, but output {y} is {x!r}.")
+        for i, element in mapped.items():
+            whole = all(math.isfinite(x) and x != draw.POISON[y.code] for y, x in element)
+            if not whole and not all(nothing(y, x) for y, x in element):
+                self.breach(leaf, "half", f"{words} fails and leaves half a result at element {i}.")
+
+    def excuse(self, outcome):
+        """The broken rule in words that a refusal rests on, or None."""
+        leaf = self.named.get((outcome.name, outcome.index))
+        if outcome.code != INVALID_ARGUMENT or not leaf:
+            return None
+        rule = leaf.rule if leaf.rule in RULES else leaf.rule.split(".")[1]
+
+        def beside(name):
+            path = tuple(name.split("."))
+            if leaf.fields:
+                return self.call.values[(leaf.param, leaf.index, leaf.fields[:-1] + path)]
+            return self.call.values[(path[0], None, path[1:])]
+
+        return rule if rule in RULES and RULES[rule][1](beside) else None
+
+    def length_of(self, leaf):
+        return self.params.get(leaf.param, {}).get("length")
+
+    def beyond(self, leaf, words, outcome):
+        """Elements past a length made shorter are not written."""
+        for y in self.call.outs:
+            if self.length_of(y) == leaf.param and y.index >= self.call.values[leaf.key]:
+                if outcome.outputs[y.key] != draw.POISON[y.code]:
+                    self.breach(leaf, "beyond", f"{words}, yet output {y} is written.")
+
+    def null(self, param):
+        name = param["name"]
+        if name in self.call.null:
+            return
+        words = f"{name} = NULL"
+        self.report.making(f"{self.function.name}() with {words} ({self.where})")
+        outcome = self.call.run(null=[name])
+        if param["optional"]:
+            if outcome.code != OK or not all(
+                same(x, self.good.outputs[key]) for key, x in outcome.outputs.items()
+            ):
+                self.breach(name, "optional", f"{words} may be, but then the outcome differs.")
+            return
+        if (outcome.code, outcome.name, outcome.index) != (INVALID_ARGUMENT, name, -1):
+            self.breach(name, "null", f"{words}: it {said(outcome)}.")
+        self.outputs(None, words, outcome)
+        again = self.call.run(error=False, null=[name])
+        if again.code not in (None, INVALID_ARGUMENT):
+            self.breach(name, "null", f"{words} without an error record returns {again.code}.")
+
+
+def check(function, seed, draws, report):
+    rng = draw.generator(seed, function)
+    for i in range(draws):
+        where = f"seed {seed}, draw {i}"
+        report.making(f"{function.name}() with drawn inputs ({where})")
+        found = function.accepted(rng)
+        if found is None:
+            break
+        trial = Trial(function, *found, where, report)
+        trial.accepted()
+        chosen = {}
+        for leaf in trial.leaves.values():
+            # One element of each array.
+            if leaf.index is not None:
+                count = function.count(trial.params[leaf.param], trial.call.values)
+                if chosen.setdefault(leaf.param, rng.randrange(count)) != leaf.index:
+                    continue
+            for x in values_for(function, leaf, trial.call.values) + trial.likes(leaf):
+                trial.attack(leaf, x, bare=i == 0)
+        for _ in range(TOGETHER):
+            trial.together(rng)
+        for param in function.params:
+            if "*" in param["type"]:
+                trial.null(param)
+        if trial.run("drawn inputs again") != trial.good and not math.isnan(trial.good.value):
+            trial.breach(None, "again", "the same call a second time comes to something else.")
+    if function.starved():
+        report.breach((function.name, "share"), function.starved())
+    report.functions += 1
+
+
+def others(interface, report):
+    """Defaults take NULL; texts take any number."""
+    for function in interface.manifest["functions"]:
+        name, params = function["name"], function["params"]
+        c = getattr(interface.library, name)
+        if function["kind"] == "defaults":
+            report.making(f"{name}(NULL)")
+            c.restype, c.argtypes = None, [ctypes.c_void_p]
+            c(None)
+        elif function["kind"] == "text":
+            c.restype, c.argtypes = ctypes.c_char_p, [ctypes.c_int32] * len(params)
+            for x in (-(2**31), -1, 0, 1, 3, 2**31 - 1):
+                report.making(f"{name}({x})")
+                if not c(*[x] * len(params)):
+                    report.breach((name, x), f"{name}({x}) returns no text.")
+        else:
+            continue
+        report.functions += 1
+
+
+def work(options, board):
+    faulthandler.enable()
+    interface = draw.Interface()
+    functions, left = interface.functions(options.patterns)
+    report = Report(board)
+    print(f"seed {options.seed}, {options.draws} draws of each function")
+    for function in functions:
+        check(function, options.seed, options.draws, report)
+    if not options.patterns:
+        others(interface, report)
+    if left:
+        print(f"not tested, pointers to pointers or text go in: {', '.join(left)}")
+    print(f"rules in words that refused what the ranges hold, {report.excepted} times:")
+    for rule in sorted(report.used):
+        print(f"    {rule}: {RULES[rule][0]}")
+    print("\n".join(report.sentences), end="\n" if report.sentences else "")
+    print(
+        f"{report.functions} functions, {report.calls} calls, {report.outside} values outside "
+        f"and {report.inside} inside the ranges: {len(report.sentences)} breaches"
+    )
+    return 1 if report.sentences or not report.calls else 0
+
+
+def main():
+    options = argparse.ArgumentParser(description=__doc__.split("\n")[0])
+    options.add_argument("--seed", type=int, default=1)
+    options.add_argument("--draws", type=int, default=4)
+    options.add_argument("patterns", nargs="*", help="names of functions or topics, with * and ?")
+    options = options.parse_args()
+    board = mmap.mmap(-1, 1024)
+    child = os.fork()
+    if child == 0:
+        status = 1
+        try:
+            status = work(options, board)
+        except BaseException:
+            sys.excepthook(*sys.exc_info())
+        finally:
+            sys.stdout.flush()
+            os._exit(status)
+    last, since = b"", time.monotonic()
+    while True:
+        done, status = os.waitpid(child, os.WNOHANG)
+        if done:
+            break
+        if board[:] != last:
+            last, since = board[:], time.monotonic()
+        elif time.monotonic() - since > PATIENCE:
+            os.kill(child, signal.SIGKILL)
+        time.sleep(0.05)
+    call = board[:].split(b"\0")[0].decode()
+    if os.WIFSIGNALED(status):
+        kind = signal.Signals(os.WTERMSIG(status)).name
+        print(f"{call}: the call does not return, but ends in {kind}.")
+        return 1
+    if os.WEXITSTATUS(status) not in (0, 1):
+        # A sanitizer ends the process with a status of its own.
+        print(f"{call}: the call does not return, but ends the process.")
+    return os.WEXITSTATUS(status)
+
+
+if __name__ == "__main__":
+    sys.exit(main())
