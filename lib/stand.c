@@ -472,7 +472,8 @@ static void slip_result(const vn_fit *fit, const int32_t *column, int32_t terms,
 		uncertainty[to] = fit->uncertainty[i];
 		vague = vague || uncertainty[to] > 0.5 * fabs(value[to]);
 		for (int32_t j = 0; correlation && j < fit->columns; j++)
-			correlation[to * TERMS + column[j]] = fit->correlation[i * fit->columns + j];
+			correlation[to * TERMS + column[j]] =
+				fit->correlation[i * fit->columns + j];
 	}
 	*out = (vane_slip_fit){
 		.displacement = value[0],

@@ -290,7 +290,8 @@ START_TEST(slip_recovered)
 	const int n = plan(&oil, 2, 2, reading);
 	vane_slip_fit f;
 	double correlation[16];
-	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, correlation, NULL), VANE_OK);
+	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, correlation, NULL),
+			 VANE_OK);
 	CHECK_NEAR(f.displacement, true_value[0], 1e-12);
 	CHECK_NEAR(f.laminar, true_value[1], 1e-9);
 	CHECK_NEAR(f.orifice, true_value[2], 1e-9);
@@ -335,7 +336,8 @@ START_TEST(slip_correlation)
 		reading[i].flow += ((7 * i) % 24 - 11.5) * 1e-7;
 	vane_slip_fit f;
 	double correlation[16];
-	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, correlation, NULL), VANE_OK);
+	ck_assert_int_eq(vane_stand_slip_fit(reading, n, &oil, all, &f, correlation, NULL),
+			 VANE_OK);
 	const double got[4] = {f.displacement, f.laminar, f.orifice, f.compressibility};
 	const double u[4] = {f.displacement_uncertainty, f.laminar_uncertainty,
 			     f.orifice_uncertainty, f.compressibility_uncertainty};
