@@ -10,6 +10,8 @@ nothing is written.
 """
 
 import json
+import keyword
+import math
 import pathlib
 import re
 import sys
@@ -41,6 +43,30 @@ ONE_SIDED = re.compile(rf"(>=?|<=?) ({LIMIT})")
 TWO_SIDED = re.compile(rf"({LIMIT}) (<=?) x (<=?) ({LIMIT})")
 BRACKETS = re.compile(r"\[((?:[^\[\]]|\[[^\[\]]*\])*)\]\.?$")
 ENUM = re.compile(r"\b([Nn]umber|[Ss]et) of enum (vane_\w+)|\benum (vane_\w+)")
+
+# Topics whose numbers may be in a unit of the caller's own, [any; any].
+OWN_UNIT = ("array", "fit", "measure")
+# Whose arrays may be of a length that no parameter counts.
+OWN_LENGTH = ("vane_array_run",)
+# Speeds are revolutions per second.
+ANGULAR_SPEED = re.compile(r"\brad[2-9]?\b.*/.*\bs")
+UNFINISHED = re.compile(r"\b(?:todo|tbd|fixme|xxx)\b", re.IGNORECASE)
+
+PLAIN = re.compile(r"[a-z][a-z0-9]*(?:_[a-z0-9]+)*")
+# Words that a loader's language has taken.
+KEYWORDS = set(keyword.kwlist) | set(
+    """and break do else elseif end false for function goto if in local nil not or repeat
+    return then true until while
+    arguments await case catch class const continue debugger default delete enum eval
+    export extends finally implements import instanceof interface let new null package
+    private protected public static super switch this throw try typeof var void with
+    yield""".split()
+)
+# What a loader adds of its own to what the caller gives, and to a record.
+GIVEN = ("error", "out", "self")
+METHODS = ("as_dict", "keys", "self")
+# These are reached by their names in quotation marks.
+QUOTED = ("vane_parts_gaps.end", "vane_thread_class.yield")
 
 
 class Fault(Exception):
@@ -78,11 +104,18 @@ def paragraphs(detail):
     return "\n\n".join(p for p in prose if p), "\n".join(formulas)
 
 
+def number_of(words):
+    number = float(words)
+    if not math.isfinite(number) or (number == 0 and re.search("[1-9]", words.partition("e")[0])):
+        raise Fault(f"has the limit '{words}', which no double holds")
+    return number
+
+
 def limit(words):
     """A number, or {"times": number, "of": name}."""
     number, _, name = words.partition(" ")
     if re.fullmatch(NUMBER, number):
-        return {"times": float(number), "of": name} if name else float(number)
+        return {"times": number_of(number), "of": name} if name else number_of(number)
     return {"times": 1.0, "of": words}
 
 
@@ -100,7 +133,7 @@ def range_of(words):
         if isinstance(low, float) and isinstance(high, float) and low >= high:
             raise Fault(f"has the range '{words}', which nothing meets")
     elif re.fullmatch(NUMBER, words):
-        found["low"] = found["high"] = float(words)
+        found["low"] = found["high"] = number_of(words)
     elif words != "any":
         raise Fault(f"has the range '{words}', which does not read as a range")
     return found
@@ -109,16 +142,27 @@ def range_of(words):
 def unit_of(words, trade=False):
     if not UNIT.fullmatch(words) and not (trade and TRADE.fullmatch(words)):
         raise Fault(f"has the unit '{words}', which is not a UCUM code of this library")
+    if ANGULAR_SPEED.search(words):
+        raise Fault(f"has the unit '{words}', but speeds are in revolutions per second")
     return words
 
 
 def length_of(words):
     """'length n or NULL': the length, a name or a number, and whether NULL is taken."""
     count, _, optional = words.removeprefix("length ").partition(" or ")
+    if count.isdigit() and int(count) == 0:
+        raise Fault("has the length 0")
     return (int(count) if count.isdigit() else count), optional == "NULL"
 
 
-def contract(words, number, trade=False, ranged=True):
+def named(name, taken):
+    if not PLAIN.fullmatch(name):
+        raise Fault("has a name that is not in small letters and single underscores")
+    if name in KEYWORDS or name in taken:
+        raise Fault("has a name that a language of the loaders has taken")
+
+
+def contract(words, number, topic, ranged=True):
     """What the brackets at the end of a text promise, and the text without them."""
     found = BRACKETS.search(words)
     item = {"unit": None, "range": None, "length": None, "optional": False}
@@ -129,16 +173,17 @@ def contract(words, number, trade=False, ranged=True):
         raise Fault("has no [unit; range]" if ranged else "has no [unit]")
     if number and ranged and len(parts) != 2:
         raise Fault("has a unit but no range")
-    # What takes its unit from the data or the formula it is given has none of its own.
-    if number and parts != ["any", "any"]:
-        item["unit"] = unit_of(parts[0], trade)
+    if number and not (parts == ["any", "any"] and topic in OWN_UNIT):
+        item["unit"] = unit_of(parts[0], topic == "units")
         item["range"] = range_of(parts[1]) if ranged else None
     item["text"] = (words[: found.start()] if found else words).rstrip(" .,")
     if not item["text"]:
         raise Fault("is not described")
-    named = ENUM.search(item["text"])
-    item["enum"] = (named[2] or named[3]) if named else None
-    item["set"] = bool(named and named[1] in ("set", "Set"))
+    if UNFINISHED.search(item["text"]):
+        raise Fault("is not described in full")
+    enum = ENUM.search(item["text"])
+    item["enum"] = (enum[2] or enum[3]) if enum else None
+    item["set"] = bool(enum and enum[1] in ("set", "Set"))
     return item
 
 
@@ -183,6 +228,8 @@ class Manifest:
     def prefixed(self, name, prefix):
         if not name.startswith(prefix):
             self.fault(name, f"does not begin with {prefix}")
+        elif name.removeprefix(prefix) in KEYWORDS:
+            self.fault(name, "has a name that a language of the loaders has taken")
 
     def header(self, topic, compound):
         brief = text_of(compound.find("briefdescription"))
@@ -225,16 +272,18 @@ class Manifest:
         }
         computes = base_of(type_of(member.find("type"))) in NUMBERS
         for words in ("brief", "source") + (("valid",) if computes else ()):
-            if not found[words]:
+            if not re.search("[a-z]{2}", found[words], re.IGNORECASE):
                 self.fault(item, f"has no {words}")
+            elif UNFINISHED.search(found[words]):
+                self.fault(item, f"has a {words} that is unfinished")
         for words in sections.get("Dimensional constant", []):
             try:
-                constant = contract(words, True, ranged=False)
+                constant = contract(words, True, topic, ranged=False)
                 found["constants"].append({"text": constant["text"], "unit": constant["unit"]})
             except Fault as fault:
                 self.fault(f"A dimensional constant of {item}", fault)
-        found["returns"] = self.returns(item, member, topic == "units")
-        found["params"] = self.params(item, member, topic == "units")
+        found["returns"] = self.returns(item, member, topic)
+        found["params"] = self.params(item, member, topic)
         try:
             found["kind"] = shape(found)
         except Fault as fault:
@@ -246,7 +295,7 @@ class Manifest:
             self.fault(item, "takes a variable number of arguments")
         self.content["functions"].append(found)
 
-    def returns(self, item, member, trade):
+    def returns(self, item, member, topic):
         kind = type_of(member.find("type"))
         words = " ".join(
             text_of(s)
@@ -257,7 +306,7 @@ class Manifest:
         if kind == "void":
             return found
         try:
-            promised = contract(words, kind == "double", trade, ranged=False)
+            promised = contract(words, kind == "double", topic, ranged=False)
             found["unit"], found["text"] = promised["unit"], promised["text"]
             if kind == "int32_t" and promised["enum"] != "vane_status":
                 raise Fault("is not said to be a number of enum vane_status")
@@ -265,7 +314,7 @@ class Manifest:
             self.fault(f"What {item} returns", fault if words else "is not described")
         return found
 
-    def params(self, item, member, trade):
+    def params(self, item, member, topic):
         documented = {}
         for entry in member.find("detaileddescription").iter("parameteritem"):
             words = text_of(entry.find("parameterdescription"))
@@ -282,11 +331,13 @@ class Manifest:
                 if param.find("array") is not None:
                     raise Fault("is an array in brackets, not a pointer")
                 allowed(kind, direction)
-                entry |= contract(words, base_of(kind) in NUMBERS, trade)
+                named(label, GIVEN if direction == "in" else ())
+                entry |= contract(words, base_of(kind) in NUMBERS, topic)
                 sized(entry)
                 found.append(entry)
             except Fault as fault:
-                self.fault(f"Parameter '{label}' of {item}", fault if words else "is not documented")
+                words = fault if words else "is not documented"
+                self.fault(f"Parameter '{label}' of {item}", words)
         for label in documented:
             self.fault(item, f"documents a parameter '{label}' that it does not have")
         return found
@@ -317,8 +368,12 @@ class Manifest:
                 raise Fault(f"is of type '{kind}', which no public header may hold")
             if (kind == "char") != bool(array):
                 raise Fault("is an array" if array else "is a single character")
+            if f"{record['name']}.{label}" not in QUOTED:
+                named(label, METHODS)
             entry = {"name": label, "type": kind, "offset": 0}
-            entry |= contract(words, kind in NUMBERS)
+            entry |= contract(words, kind in NUMBERS, record["topic"])
+            if entry["length"] is not None:
+                raise Fault("has a length, but is not an array")
             del entry["optional"]
             if array:
                 entry["length"] = int(array[1])
@@ -377,7 +432,8 @@ class Manifest:
                     (NUMBERS.get(field["type"], 1),) * 2
                 )
                 if align > before:
-                    self.fault(f"Field {record['name']}.{field['name']}", "stands after a smaller one")
+                    item = f"Field {record['name']}.{field['name']}"
+                    self.fault(item, "stands after a smaller one")
                 offset = -(-offset // align) * align
                 field["offset"] = offset
                 offset += size * (field["length"] or 1)
@@ -393,7 +449,19 @@ class Manifest:
         def leads_somewhere(path, fields):
             first, _, rest = path.partition(".")
             field = fields.get(first)
-            return field and (not rest or leads_somewhere(rest, records.get(base_of(field["type"]), {})))
+            inner = records.get(base_of(field["type"]), {}) if field else {}
+            return field and (not rest or leads_somewhere(rest, inner))
+
+        def leads_to(name, goal, among, seen):
+            """Whether the limits of one item rest, by way of others, on another."""
+            for side in ("low", "high"):
+                of = (among.get(name, {}).get("range") or {}).get(side)
+                of = of["of"] if isinstance(of, dict) else None
+                if of and of not in seen:
+                    seen.add(of)
+                    if of == goal or leads_to(of, goal, among, seen):
+                        return True
+            return False
 
         def check(label, item, among):
             base = base_of(item["type"])
@@ -405,10 +473,11 @@ class Manifest:
                 of = (item["range"] or {}).get(side)
                 if isinstance(of, dict) and not leads_somewhere(of["of"], among):
                     self.fault(label, f"has a limit of '{of['of']}', which is not there")
-                if isinstance(of, dict) and of["of"] == item["name"]:
-                    self.fault(label, "is its own limit")
+            if leads_to(item["name"], item["name"], among, set()):
+                self.fault(label, "is its own limit")
             length = item["length"]
-            if isinstance(length, str) and length not in among and " " not in length:
+            free = label.endswith(tuple(f" of {name}()" for name in OWN_LENGTH))
+            if isinstance(length, str) and length not in among and not (free and " " in length):
                 self.fault(label, f"has the length '{length}', which is not there")
             elif length in among and among[length]["type"] not in ("int32_t", "int64_t"):
                 self.fault(label, f"has the length '{length}', which is not a whole number")

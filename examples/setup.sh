@@ -14,11 +14,11 @@ have() {
   libcsv-dev) echo '#include <csv.h>' | cc -E - ;;
   check) pkg-config --exists check ;;
   lua-cjson) luajit -e 'require "cjson"' ;;
-  python3-*) /usr/bin/python3 -c "import $(python_module "$1")" ;;
+  python3-*) "$(python_for "$1")" -c "import $(python_module "$1")" ;;
   golang-go) command -v go ;;
   nodejs) command -v node ;;
   abigail-tools) command -v abidiff ;;
-  libclang1) ls /usr/lib/*/libclang-*.so* /usr/lib/llvm-*/lib/libclang*.so* 2>/dev/null | grep . ;;
+  libclang1) find /usr/lib \( -name 'libclang-[0-9]*.so*' -o -name 'libclang.so*' \) | grep . ;;
   binutils) command -v readelf ;;
   libclang-rt-*) echo 'int main(void){return 0;}' | clang -fsanitize=address -x c - -o /dev/null ;;
   *) command -v "$1" ;;
@@ -31,6 +31,15 @@ python_module() {
   python3-mesonpy) echo mesonpy ;;
   python3-venv) echo ensurepip ;;
   *) echo "${1#python3-}" ;;
+  esac
+}
+
+# The interpreter that a Debian package of Python is needed for: the one that Meson runs on, which
+# need not be Debian's. Only the parsers' test looks for cffi where Debian puts it.
+python_for() {
+  case $1 in
+  python3-cffi) echo /usr/bin/python3 ;;
+  *) meson runpython -c 'import sys; print(sys.executable)' 2>/dev/null || echo /usr/bin/python3 ;;
   esac
 }
 
@@ -68,6 +77,19 @@ need() {
     fi
   fi
   rm -f "$log"
+
+  # apt brings modules to Debian's Python only.
+  for package in $missing; do
+    case $package in
+    python3-*)
+      if ! have "$package"; then
+        echo "Meson runs on $(python_for "$package"), which has no $(python_module "$package")." \
+          "Please install it there, or use the Meson of Debian; then run this again." >&2
+        return 1
+      fi
+      ;;
+    esac
+  done
 }
 
 apt_quietly() {

@@ -1,18 +1,21 @@
 #include "check.h"
 
+#include <inttypes.h>
 #include <stdio.h>
 #include <string.h>
 
-enum { NUMBER = 32 };
+enum { NUMBER = 32, USUAL_DIGITS = 9, ALL_DIGITS = 17 };
 
-/* printf writes the decimal sign of the host's locale; a library's text must
- * not depend on it. */
-static const char *number(char text[NUMBER], double x)
+/* printf writes the decimal sign of the host's locale, and the sign of a NaN as
+ * the host has it; a library's text must not depend on either. */
+static const char *number(char text[NUMBER], double x, int digits)
 {
-	snprintf(text, NUMBER, "%.9g", x);
+	if (isnan(x))
+		return "nan";
+	snprintf(text, NUMBER, "%.*g", digits, x);
 	char *out = text;
 	for (const char *in = text; *in; in++) {
-		if (strchr("0123456789+-einfa", *in))
+		if (strchr("0123456789+-einf", *in))
 			*out++ = *in;
 		else if (out == text || out[-1] != '.')
 			*out++ = '.';
@@ -21,18 +24,26 @@ static const char *number(char text[NUMBER], double x)
 	return text;
 }
 
-static void refuse(double x, const char *name, const char *unit, const char *range,
+/* The usual digits, or as many more as tell a value from a limit that it has passed. */
+static int digits_between(double x, double limit)
+{
+	char left[NUMBER], right[NUMBER];
+	int digits = USUAL_DIGITS;
+	while (x != limit && digits < ALL_DIGITS &&
+	       strcmp(number(left, x, digits), number(right, limit, digits)) == 0)
+		digits++;
+	return digits;
+}
+
+static void refuse(const char *got, double x, const char *name, const char *unit, const char *range,
 		   vane_error *error)
 {
-	if (!error)
-		return;
-	char got[NUMBER];
 	error->value = x;
 	error->index = -1;
 	error->code = VANE_INVALID_ARGUMENT;
 	snprintf(error->name, sizeof error->name, "%s", name);
-	snprintf(error->text, sizeof error->text, "%s must be %s; it is %s%s%s.", name, range,
-		 number(got, x), *unit ? " " : "", unit);
+	snprintf(error->text, sizeof error->text, "%s must be %s; it is %s%s%s.", name, range, got,
+		 *unit ? " " : "", unit);
 }
 
 static void refuse_limit(double x, const char *relation, double limit, const char *name,
@@ -40,15 +51,18 @@ static void refuse_limit(double x, const char *relation, double limit, const cha
 {
 	if (!error)
 		return;
+	const int digits = digits_between(x, limit);
 	char range[80], text[NUMBER];
-	snprintf(range, sizeof range, "finite and %s %s%s%s", relation, number(text, limit),
+	snprintf(range, sizeof range, "finite and %s %s%s%s", relation, number(text, limit, digits),
 		 *unit ? " " : "", unit);
-	refuse(x, name, unit, range, error);
+	refuse(number(text, x, digits), x, name, unit, range, error);
 }
 
 void vn_refuse_finite(double x, const char *name, const char *unit, vane_error *error)
 {
-	refuse(x, name, unit, "finite", error);
+	char text[NUMBER];
+	if (error)
+		refuse(number(text, x, USUAL_DIGITS), x, name, unit, "finite", error);
 }
 
 void vn_refuse_above(double x, double limit, const char *name, const char *unit, vane_error *error)
@@ -66,10 +80,22 @@ void vn_refuse_between(double x, double low, double high, const char *name, cons
 {
 	if (!error)
 		return;
+	const int below = digits_between(x, low), above = digits_between(x, high);
+	const int digits = below > above ? below : above;
 	char range[80], from[NUMBER], to[NUMBER];
-	snprintf(range, sizeof range, "between %s and %s%s%s", number(from, low), number(to, high),
-		 *unit ? " " : "", unit);
-	refuse(x, name, unit, range, error);
+	snprintf(range, sizeof range, "between %s and %s%s%s", number(from, low, digits),
+		 number(to, high, digits), *unit ? " " : "", unit);
+	refuse(number(from, x, digits), x, name, unit, range, error);
+}
+
+void vn_refuse_count(int64_t n, int64_t low, int64_t high, const char *name, vane_error *error)
+{
+	if (!error)
+		return;
+	char range[80], got[NUMBER];
+	snprintf(range, sizeof range, "between %" PRId64 " and %" PRId64, low, high);
+	snprintf(got, sizeof got, "%" PRId64, n);
+	refuse(got, (double)n, name, "", range, error);
 }
 
 void vn_refuse_pointer(const char *name, vane_error *error)

@@ -18,6 +18,7 @@ void vn_refuse_above(double x, double limit, const char *name, const char *unit,
 void vn_refuse_least(double x, double limit, const char *name, const char *unit, vane_error *error);
 void vn_refuse_between(double x, double low, double high, const char *name, const char *unit,
 		       vane_error *error);
+void vn_refuse_count(int64_t n, int64_t low, int64_t high, const char *name, vane_error *error);
 void vn_refuse_pointer(const char *name, vane_error *error);
 void vn_refuse_result(double x, vane_error *error);
 
@@ -78,7 +79,7 @@ static inline bool vn_count(int64_t n, int64_t low, int64_t high, const char *na
 {
 	if (n >= low && n <= high)
 		return true;
-	vn_refuse_between((double)n, (double)low, (double)high, name, "", error);
+	vn_refuse_count(n, low, high, name, error);
 	return false;
 }
 

@@ -1,13 +1,14 @@
 #include "vane/clearance.h"
 
 #include "check.h"
+#include "dimension.h"
 
 #include <gsl/gsl_integration.h>
 #include <math.h>
 
 enum { MOST_READINGS = 100000 };
 
-static const double half_thou = 12.7e-6;
+#define HALF_THOU (12.7e-6 * VN_METRE)
 static const double root_half = 0.70710678118654752440;
 
 static int32_t failure(vane_error *error)
@@ -246,8 +247,8 @@ double vane_clearance_thermal(double outer, double inner, double outer_expansion
 void vane_width_limits_default(vane_width_limits *limits)
 {
 	if (limits)
-		*limits = (vane_width_limits){.ring_rotor_high = half_thou,
-					      .ring_vane_high = half_thou,
+		*limits = (vane_width_limits){.ring_rotor_high = HALF_THOU,
+					      .ring_vane_high = HALF_THOU,
 					      .coverage = 1.645};
 }
 
@@ -314,8 +315,8 @@ int32_t vane_clearance_decide(const vane_width *ring, const vane_width *rotor,
 	vane_error *const why = error ? error : &local;
 	between(ring, rotor, same_instrument, &result.ring_rotor);
 	between(ring, vane, same_instrument, &result.ring_vane);
-	if (!isfinite(vn_result(fmax(result.ring_rotor.uncertainty, result.ring_vane.uncertainty),
-				error)))
+	if (!isfinite(vn_result(result.ring_rotor.uncertainty, error)) ||
+	    !isfinite(vn_result(result.ring_vane.uncertainty, error)))
 		return VANE_OUT_OF_RANGE;
 	if (vane_clearance_verdict(result.ring_rotor.total, result.ring_rotor.uncertainty,
 				   limits->ring_rotor_low, limits->ring_rotor_high,

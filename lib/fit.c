@@ -123,8 +123,11 @@ static bool finish(const double *x, const double *y, int64_t n, int32_t p, const
 	for (int32_t i = 0; i < p; i++)
 		for (int32_t j = 0; j < p; j++) {
 			double *const r = &out->correlation[i * p + j];
+			*r = i == j ? 1 : *r / root[i] / root[j];
+			/* Of a NaN the bounds below would make a 1. */
+			finite = finite && isfinite(*r);
 			/* Rounding must not carry it past 1. */
-			*r = fmax(-1, fmin(1, *r / (root[i] * root[j])));
+			*r = fmax(-1, fmin(1, *r));
 		}
 	return finite;
 }

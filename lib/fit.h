@@ -24,10 +24,10 @@ typedef struct vn_fit {
 } vn_fit;
 
 /*
- * Least squares of y on the columns of x, n rows of p numbers. The
- * uncertainties are those of the scatter found. A singular value below `tolerance` of the greatest counts as lost rank. Returns
- * VANE_NOT_IDENTIFIABLE for fewer rows than columns or lost rank (condition
- * and rank then still tell), VANE_OUT_OF_RANGE, VANE_NO_MEMORY.
+ * Least squares of y on the columns of x, n rows of p numbers. The uncertainties are those of the
+ * scatter found. A singular value below `tolerance` of the greatest counts as lost rank. Returns
+ * VANE_NOT_IDENTIFIABLE for fewer rows than columns or lost rank (condition and rank then still
+ * tell), VANE_OUT_OF_RANGE, VANE_NO_MEMORY.
  */
 int32_t vn_fit_linear(const double *x, const double *y, int64_t n, int32_t p, double tolerance,
 		      vn_fit *out, vane_error *error);

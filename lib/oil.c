@@ -1,13 +1,14 @@
 #include "oil.h"
 
 #include "check.h"
+#include "dimension.h"
 
 #include <math.h>
 #include <stddef.h>
 #include <string.h>
 
 /* 0.3 mm2/s, where the outer logarithm of the short form reaches minus infinity. */
-#define THINNEST 3e-7
+#define THINNEST (3e-7 * VN_SQUARE_METRE_PER_SECOND)
 
 /* ln(a/b), exact for neighbours and without overflow for strangers. */
 static double log_ratio(double a, double b)
@@ -20,7 +21,7 @@ static double log_ratio(double a, double b)
 /* ln(nu + 0.7) with nu in mm2/s. */
 static double inner_log(double viscosity)
 {
-	const double excess = viscosity - THINNEST;
+	const double excess = (viscosity - THINNEST) / VN_SQUARE_METRE_PER_SECOND;
 	/* Beyond 1e20 the product could overflow, and the one is long lost. */
 	return excess < 1e20 ? log1p(1e6 * excess) : log(excess) + log(1e6);
 }
@@ -35,12 +36,20 @@ static bool points_valid(double temperature_1, double viscosity_1, double temper
 		return false;
 	if (temperature_1 == temperature_2)
 		return vn_fail(VANE_INVALID_ARGUMENT, "temperature_2", temperature_2,
-			       "temperature_2 must differ from temperature_1.", error);
+			       "temperature_2 must differ from temperature_1, in K.", error);
 	if ((temperature_2 > temperature_1 && viscosity_2 > viscosity_1) ||
 	    (temperature_2 < temperature_1 && viscosity_2 < viscosity_1))
-		return vn_fail(VANE_INVALID_ARGUMENT, "viscosity_2", viscosity_2,
-			       "viscosity_2 must not make viscosity rise with temperature.", error);
+		return vn_fail(
+			VANE_INVALID_ARGUMENT, "viscosity_2", viscosity_2,
+			"viscosity_2, in m2/s, must not make viscosity rise with temperature.",
+			error);
 	return true;
+}
+
+/* The viscosity of which w is ln(nu + 0.7). */
+static double outer_exp(double w)
+{
+	return expm1(w) / 1e6 * VN_SQUARE_METRE_PER_SECOND + THINNEST;
 }
 
 /* ln(nu + 0.7) at a temperature: linear in its own logarithm over ln T. */
@@ -60,7 +69,7 @@ double vane_oil_walther(double temperature, double temperature_1, double viscosi
 	    !points_valid(temperature_1, viscosity_1, temperature_2, viscosity_2, error))
 		return NAN;
 	const double w = law(temperature, temperature_1, viscosity_1, temperature_2, viscosity_2);
-	return vn_result(expm1(w) / 1e6 + THINNEST, error);
+	return vn_result(outer_exp(w), error);
 }
 
 double vane_oil_density(double temperature, double density, double reference_temperature,
@@ -124,7 +133,7 @@ double vane_oil_grade_viscosity(double grade, vane_error *error)
 	vn_begin(error);
 	for (size_t i = 0; i < sizeof grades / sizeof *grades; i++)
 		if (grades[i].grade == grade)
-			return grades[i].midpoint / 1e6;
+			return grades[i].midpoint / 1e6 * VN_SQUARE_METRE_PER_SECOND;
 	vn_fail(VANE_INVALID_ARGUMENT, "grade", grade,
 		"grade must be a number of ISO 3448: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68 and so on "
 		"to 3200.",
@@ -137,16 +146,16 @@ void vane_oil_default(vane_oil *oil)
 	if (!oil)
 		return;
 	*oil = (vane_oil){
-		.temperature_1 = 313.15,
-		.viscosity_1 = 46e-6,
-		.temperature_2 = 373.15,
-		.viscosity_2 = 6.8e-6,
-		.density = 870,
-		.reference_temperature = 288.15,
-		.thermal_expansion = 6.5e-4,
-		.bulk_modulus = 1.6e9,
-		.pressure_viscosity = 2e-8,
-		.specific_heat = 1950,
+		.temperature_1 = 313.15 * VN_KELVIN,
+		.viscosity_1 = 46e-6 * VN_SQUARE_METRE_PER_SECOND,
+		.temperature_2 = 373.15 * VN_KELVIN,
+		.viscosity_2 = 6.8e-6 * VN_SQUARE_METRE_PER_SECOND,
+		.density = 870 * VN_KILOGRAM / VN_CUBIC_METRE,
+		.reference_temperature = 288.15 * VN_KELVIN,
+		.thermal_expansion = 6.5e-4 / VN_KELVIN,
+		.bulk_modulus = 1.6e9 * VN_PASCAL,
+		.pressure_viscosity = 2e-8 / VN_PASCAL,
+		.specific_heat = 1950 * VN_JOULE / (VN_KILOGRAM * VN_KELVIN),
 	};
 }
 
@@ -211,13 +220,14 @@ int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *sta
 		return error->code;
 	const double w = law(temperature, oil->temperature_1, oil->viscosity_1, oil->temperature_2,
 			     oil->viscosity_2);
-	const double kinematic = expm1(w) / 1e6 + THINNEST;
+	const double kinematic = outer_exp(w);
 	const double density = oil->density * exp(-oil->thermal_expansion *
 						  (temperature - oil->reference_temperature));
 	const double bend = log(inner_log(oil->viscosity_1) / inner_log(oil->viscosity_2)) /
 			    log_ratio(oil->temperature_2, oil->temperature_1);
+	const double offset = 0.7e-6 * VN_SQUARE_METRE_PER_SECOND;
 	const double slope =
-		(1 + 0.7e-6 / kinematic) * w * bend / temperature + oil->thermal_expansion;
+		(1 + offset / kinematic) * w * bend / temperature + oil->thermal_expansion;
 	if (!isfinite(vn_result(kinematic, error)) || !isfinite(vn_result(density, error)) ||
 	    !isfinite(vn_result(kinematic * density, error)) || !isfinite(vn_result(slope, error)))
 		return error->code;

@@ -1,6 +1,7 @@
 #include "vane/oil.h"
 
 #include "check.h"
+#include "dimension.h"
 
 #include <math.h>
 #include <stddef.h>
@@ -92,6 +93,14 @@ static const struct {
 
 enum { ROWS = sizeof table / sizeof *table };
 
+/* The first row, below which no index is defined. */
+#define THINNEST (2e-6 * VN_SQUARE_METRE_PER_SECOND)
+
+static double in_mm2_per_s(double viscosity)
+{
+	return viscosity / VN_SQUARE_METRE_PER_SECOND * 1e6;
+}
+
 static void reference(double y, double *l, double *h)
 {
 	if (y > table[ROWS - 1].y) {
@@ -125,19 +134,20 @@ static double viscosity_index(double u, double y)
 double vane_oil_index(double viscosity_40, double viscosity_100, vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_least(viscosity_100, 2e-6, "viscosity_100", "m2/s", error) ||
+	if (!vn_least(viscosity_100, THINNEST, "viscosity_100", "m2/s", error) ||
 	    !vn_above(viscosity_40, viscosity_100, "viscosity_40", "m2/s", error))
 		return NAN;
-	return vn_result(viscosity_index(viscosity_40 * 1e6, viscosity_100 * 1e6), error);
+	return vn_result(viscosity_index(in_mm2_per_s(viscosity_40), in_mm2_per_s(viscosity_100)),
+			 error);
 }
 
 double vane_oil_viscosity_100(double viscosity_40, double index, vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_above(viscosity_40, 2e-6, "viscosity_40", "m2/s", error) ||
+	if (!vn_above(viscosity_40, THINNEST, "viscosity_40", "m2/s", error) ||
 	    !vn_finite(index, "index", "", error))
 		return NAN;
-	const double u = viscosity_40 * 1e6, last = table[ROWS - 1].y;
+	const double u = in_mm2_per_s(viscosity_40), last = table[ROWS - 1].y;
 	double low = table[0].y, high = u;
 	if (!(viscosity_index(u, low) <= index)) {
 		vn_fail(VANE_NO_SOLUTION, "index", index,
@@ -167,5 +177,5 @@ double vane_oil_viscosity_100(double viscosity_40, double index, vane_error *err
 		else
 			high = middle;
 	}
-	return vn_result(high / 1e6, error);
+	return vn_result(high / 1e6 * VN_SQUARE_METRE_PER_SECOND, error);
 }

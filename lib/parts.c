@@ -1,6 +1,7 @@
 #include "parts.h"
 
 #include "check.h"
+#include "dimension.h"
 #include "ring.h"
 
 #include <math.h>
@@ -12,13 +13,13 @@ void vane_parts_default(vane_parts *parts)
 	if (!parts)
 		return;
 	*parts = (vane_parts){
-		.vane_density = 7800,
-		.tip_film = 1e-6,
+		.vane_density = 7800 * VN_KILOGRAM / VN_CUBIC_METRE,
+		.tip_film = 1e-6 * VN_METRE,
 		.shaft_eccentricity = 0.5,
 		.vane_offset = 1,
 		.tip_friction = 0.06,
 		.slot_friction = 0.10,
-		.seal_friction = 150,
+		.seal_friction = 150 * VN_NEWTON / VN_METRE,
 		.roots = VANE_ROOTS_OUTLET,
 	};
 	vane_ring_default(&parts->ring);

@@ -1,5 +1,6 @@
 #include "vane/pump.h"
 #include "check.h"
+#include "dimension.h"
 #include "oil.h"
 #include "parts.h"
 #include "shaft.h"
@@ -10,19 +11,23 @@
 
 #define PI 3.14159265358979323846
 
-static const double atmosphere = 101325;
+#define ATMOSPHERE (101325 * VN_PASCAL)
 
 static const int64_t most_duties = 1000000000;
 
-/* Heat conductivity of mineral oil, W/(m.K); handbook value, from memory. It only serves to judge
- * whether films warm up. */
-static const double conductivity = 0.13;
+/* Heat conductivity of mineral oil; handbook value, from memory. It only serves to judge whether
+ * films warm up. */
+#define CONDUCTIVITY (0.13 * VN_WATT / (VN_METRE * VN_KELVIN))
 
 void vane_duty_default(vane_duty *duty)
 {
 	if (!duty)
 		return;
-	*duty = (vane_duty){.speed = 25, .outlet_pressure = 10e6, .temperature = 323.15};
+	*duty = (vane_duty){
+		.speed = 25 / VN_SECOND,
+		.outlet_pressure = 10e6 * VN_PASCAL,
+		.temperature = 323.15 * VN_KELVIN,
+	};
 }
 
 static bool check_duty(const vane_duty *d, vane_error *e)
@@ -30,9 +35,9 @@ static bool check_duty(const vane_duty *d, vane_error *e)
 	if (!vn_pointer(d, "duty", e))
 		return false;
 	if (vn_above(d->speed, 0, "speed", "1/s", e) &&
-	    vn_above(d->inlet_pressure, -atmosphere, "inlet_pressure", "Pa", e) &&
+	    vn_above(d->inlet_pressure, -ATMOSPHERE, "inlet_pressure", "Pa", e) &&
 	    vn_least(d->outlet_pressure, d->inlet_pressure, "outlet_pressure", "Pa", e) &&
-	    vn_above(d->case_pressure, -atmosphere, "case_pressure", "Pa", e) &&
+	    vn_above(d->case_pressure, -ATMOSPHERE, "case_pressure", "Pa", e) &&
 	    vn_above(d->temperature, 0, "temperature", "K", e))
 		return true;
 	vn_within("duty", e);
@@ -63,9 +68,9 @@ static void compress(vane_performance *r, const vane_displacement *d, const vane
 static int32_t judge(const vane_performance *r)
 {
 	int32_t caution = 0;
-	if (r->kinematic_viscosity < 10e-6)
+	if (r->kinematic_viscosity < 10e-6 * VN_SQUARE_METRE_PER_SECOND)
 		caution |= VANE_CAUTION_THIN_OIL;
-	if (r->kinematic_viscosity > 860e-6)
+	if (r->kinematic_viscosity > 860e-6 * VN_SQUARE_METRE_PER_SECOND)
 		caution |= VANE_CAUTION_THICK_OIL;
 	if (!(r->outlet_flow > 0))
 		caution |= VANE_CAUTION_NO_FLOW;
@@ -89,7 +94,7 @@ int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, const vane_d
 	int32_t status = vn_oil_at(oil, duty->temperature, "duty", &state, error);
 	if (status != VANE_OK)
 		return status;
-	const double diffusivity = conductivity / (state.density * state.specific_heat);
+	const double diffusivity = CONDUCTIVITY / (state.density * state.specific_heat);
 	if (!(diffusivity > 0) || !isfinite(diffusivity)) {
 		vn_fail(VANE_OUT_OF_RANGE, "oil.specific_heat", oil->specific_heat,
 			"oil.specific_heat, in J/(kg.K), leaves no thermal diffusivity at this "
@@ -160,7 +165,7 @@ int32_t vane_pump_map(const vane_parts *parts, const vane_oil *oil, const vane_d
 		      int64_t duties, vane_performance *out, vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_pointer(out, "out", error) || !vn_count(duties, 0, most_duties, "duties", error))
+	if (!vn_count(duties, 0, most_duties, "duties", error) || !vn_pointer(out, "out", error))
 		return VANE_INVALID_ARGUMENT;
 	int32_t first = check_pump(parts, oil, duty, error);
 	if (first != VANE_OK) {

@@ -1,5 +1,6 @@
 #include "vane/shaft.h"
 #include "check.h"
+#include "dimension.h"
 #include "parts.h"
 #include "ring.h"
 #include "shaft.h"
@@ -51,7 +52,7 @@ double vane_shaft_motor_iec(double power, double service_factor, vane_error *err
 					1.5,  2.2,  3,    4,    5.5,  7.5,  11,   15,   18.5,
 					22,   30,   37,   45,   55,   75,   90,   110,  132,
 					150,  160,  185,  200,  220,  250};
-	return next_rating(rating, (int)(sizeof rating / sizeof *rating), 1000, power,
+	return next_rating(rating, (int)(sizeof rating / sizeof *rating), 1000 * VN_WATT, power,
 			   service_factor, error);
 }
 
@@ -62,7 +63,7 @@ double vane_shaft_motor_nema(double power, double service_factor, vane_error *er
 					15,  20,   25,  30,  40,  50,  60,  75,  100,
 					125, 150,  200, 250, 300, 350, 400, 450, 500};
 	return next_rating(rating, (int)(sizeof rating / sizeof *rating),
-			   550 * 0.3048 * 4.4482216152605, power, service_factor, error);
+			   550 * 0.3048 * 4.4482216152605 * VN_WATT, power, service_factor, error);
 }
 
 static double crown_cubed(double angle, void *context)

@@ -1,6 +1,7 @@
 #include "vane/thread.h"
 
 #include "check.h"
+#include "dimension.h"
 
 #include <math.h>
 
@@ -8,10 +9,10 @@ static const double pi = 3.14159265358979323846;
 static const double sqrt3 = 1.73205080756887729353;
 /* Diameter over pitch below which a thread has no root: 17 sqrt(3)/24, rounded up. */
 static const double least_diameter = 1.22687;
-static const double inch = 0.0254;
+#define INCH (0.0254 * VN_METRE)
 /* Inch sizes come as products with 0.0254, so a boundary needs room for rounding; no size lies
  * within a micrometre of it. */
-static const double slack = 1e-6;
+#define SLACK (1e-6 * VN_METRE)
 
 static bool is_thread(double diameter, double pitch, vane_error *error)
 {
@@ -188,14 +189,14 @@ static void set(vane_thread_class *out, double unit, double proof, double yield,
 static bool strength_metric(int32_t grade, double diameter, vane_thread_class *out,
 			    vane_error *error)
 {
-	static const double MPa = 1e6;
-	if (!vn_between(diameter, 0.0016, 0.039, "diameter", "m", error))
+	const double MPa = 1e6 * VN_PASCAL;
+	if (!vn_between(diameter, 0.0016 * VN_METRE, 0.039 * VN_METRE, "diameter", "m", error))
 		return false;
 	if (grade == VANE_THREAD_12_9)
 		set(out, MPa, 970, 1100, 1220);
 	else if (grade == VANE_THREAD_10_9)
 		set(out, MPa, 830, 940, 1040);
-	else if (diameter > 0.016 + slack)
+	else if (diameter > 0.016 * VN_METRE + SLACK)
 		set(out, MPa, 600, 660, 830);
 	else
 		set(out, MPa, 580, 640, 800);
@@ -204,16 +205,16 @@ static bool strength_metric(int32_t grade, double diameter, vane_thread_class *o
 
 static bool strength_inch(int32_t grade, double diameter, vane_thread_class *out, vane_error *error)
 {
-	static const double ksi = 4448.2216152605 / (0.0254 * 0.0254);
-	if (!vn_between(diameter, 0.25 * inch - slack, 1.5 * inch + slack, "diameter", "m", error))
+	const double ksi = 4448.2216152605 * VN_NEWTON / (INCH * INCH);
+	if (!vn_between(diameter, 0.25 * INCH - SLACK, 1.5 * INCH + SLACK, "diameter", "m", error))
 		return false;
 	if (grade == VANE_THREAD_SAE_8)
 		set(out, ksi, 120, 130, 150);
-	else if (grade == VANE_THREAD_SAE_5 && diameter > inch + slack)
+	else if (grade == VANE_THREAD_SAE_5 && diameter > INCH + SLACK)
 		set(out, ksi, 74, 81, 105);
 	else if (grade == VANE_THREAD_SAE_5)
 		set(out, ksi, 85, 92, 120);
-	else if (diameter > 0.75 * inch + slack)
+	else if (diameter > 0.75 * INCH + SLACK)
 		set(out, ksi, 33, 36, 60);
 	else
 		set(out, ksi, 55, 57, 74);

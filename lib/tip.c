@@ -54,19 +54,22 @@ typedef struct line {
 } line;
 
 /* The least F >= 0 that equals mu (|mouth(F)| + |foot(F)|): of the four straight lines whose
- * greatest that sum is, the one met last. A line that rises too steeply to be met is a jam. */
+ * greatest that sum is, the one met last. A line that rises too steeply to be met is a jam. NaN
+ * where a line is not finite. */
 static bool slot_friction(double mu, line mouth, line foot, double *friction)
 {
 	line sums[4];
+	*friction = NAN;
+	if (!isfinite(mouth.start) || !isfinite(mouth.slope) || !isfinite(foot.start) ||
+	    !isfinite(foot.slope))
+		return true;
 	*friction = 0;
 	for (int i = 0; i < 4; i++) {
 		const double first = i & 1 ? -mu : mu, second = i & 2 ? -mu : mu;
 		sums[i] = (line){first * mouth.start + second * foot.start,
 				 first * mouth.slope + second * foot.slope};
-		const double met = sums[i].start / (1 - sums[i].slope);
-		/* Not a number must not pass for no friction. */
-		if (sums[i].slope < 1 && !(met <= *friction))
-			*friction = met;
+		if (sums[i].slope < 1)
+			*friction = fmax(*friction, sums[i].start / (1 - sums[i].slope));
 	}
 	for (int i = 0; i < 4; i++)
 		if (sums[i].slope >= 1 && sums[i].start + sums[i].slope * *friction > *friction)

@@ -7,8 +7,9 @@ cd "$(dirname "$0")/.."
 . examples/setup.sh
 . tests/count.sh
 
-closing() {
-  echo "$passed passed, $failed failed"
+# Here everything is installed: only before the first release has abi nothing to compare.
+may_skip() {
+  [ "$1" = abi ] && ! git describe --tags --abbrev=0 >/dev/null 2>&1
 }
 
 if ! need gcc g++ libc6-dev binutils pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev \

@@ -1,15 +1,11 @@
 #!/bin/sh
-# Installs what is missing, builds and runs every test.
+# Installs what is missing, builds and runs every test but the long ones of campaign.sh.
 #   sh tests/run.sh
-# The last line is the count; the exit status is not 0 if any failed.
+# The last lines are what was skipped and the count; the exit status is not 0 if any failed.
 set -eu
 cd "$(dirname "$0")/.."
 . examples/setup.sh
 . tests/count.sh
-
-closing() {
-  echo "$passed passed, $failed failed"
-}
 
 if ! need gcc g++ libc6-dev binutils pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev \
   gnuplot-nox check doxygen valgrind units python3 python3-numpy python3-cffi luajit lua-cjson ||

@@ -325,6 +325,32 @@ START_TEST(no_doubt_decides)
 }
 END_TEST
 
+/* Either gap alone can be too uncertain for a double. */
+START_TEST(each_gap_may_overflow)
+{
+	vane_width_limits limits;
+	vane_decision d;
+	vane_error e;
+	vane_width_limits_default(&limits);
+	const vane_width sound = width(24e-3);
+	/* The roots of u - s and u + s: a sum past the greatest double, and 0 times it. */
+	const vane_width wide[] = {{24e-3, 1.5e308, 1e308, 0, 24e-3, 24e-3},
+				   {24e-3, 1.5e308, 1.5e308, 0, 24e-3, 24e-3}};
+	for (int i = 0; i < 2; i++)
+		for (int rotor = 0; rotor < 2; rotor++) {
+			ck_assert_int_eq(vane_clearance_decide(&sound, rotor ? &wide[i] : &sound,
+							       rotor ? &sound : &wide[i], 1,
+							       &limits, &d, &e),
+					 VANE_OUT_OF_RANGE);
+			ck_assert_int_eq(e.code, VANE_OUT_OF_RANGE);
+			ck_assert_str_eq(e.name, "result");
+			ck_assert(isnan(d.ring_rotor.total) && isnan(d.ring_vane.total));
+			ck_assert(d.ring == 0 && d.rotor == 0 && d.vane == 0);
+		}
+}
+END_TEST
+
 SUITE("clearance", micrometer_values, thermal_values, probability_values,
       probability_without_cancellation, guard_band, several_readings,
-      correlation_without_cancellation, decisions, rejections, no_doubt_decides)
+      correlation_without_cancellation, decisions, rejections, no_doubt_decides,
+      each_gap_may_overflow)

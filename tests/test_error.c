@@ -61,5 +61,47 @@ START_TEST(overflow_is_said)
 }
 END_TEST
 
+/* A value just past its limit must not read as the limit itself. */
+START_TEST(value_and_limit_read_apart)
+{
+	vane_error error;
+	vane_ring ring;
+	vane_ring_default(&ring);
+	ring.small_radius = 28e-3;
+	ring.large_radius = 33e-3;
+	ring.width = 24e-3;
+	ring.phase = nextafter(2 * acos(-1), 7);
+	vane_ring_point point;
+	ck_assert_int_eq(vane_ring_at(&ring, 0, &point, &error), VANE_INVALID_ARGUMENT);
+	ck_assert_str_eq(error.text, "ring.phase must be between -6.283185307179586 and "
+				     "6.283185307179586 rad; it is 6.283185307179587 rad.");
+	vane_ring_lift lift;
+	ck_assert_int_eq(vane_ring_law_at(1, nextafter(1, 2), &lift, &error),
+			 VANE_INVALID_ARGUMENT);
+	ck_assert_str_eq(error.text, "fraction must be between 0 and 1; it is 1.0000000000000002.");
+	vane_ring_law_at(1, 1.25, &lift, &error);
+	ck_assert_str_eq(error.text, "fraction must be between 0 and 1; it is 1.25.");
+}
+END_TEST
+
+START_TEST(whole_numbers_and_nan_read_plainly)
+{
+	vane_error error;
+	double got;
+	ck_assert_int_eq(
+		vane_array_run("vane_slot_flow", (1LL << 53) + 1, NULL, NULL, &got, &error),
+		VANE_INVALID_ARGUMENT);
+	ck_assert_str_eq(error.text,
+			 "n must be between 0 and 9007199254740992; it is 9007199254740993.");
+	for (int negative = 0; negative < 2; negative++) {
+		vane_slot_flow(1, copysign(NAN, negative ? -1 : 1), 1, 1e5, 0.02, 0, &error);
+		ck_assert_str_eq(error.text, "gap must be finite and at least 0 m; it is nan m.");
+	}
+	vane_slot_flow(1, -INFINITY, 1, 1e5, 0.02, 0, &error);
+	ck_assert_str_eq(error.text, "gap must be finite and at least 0 m; it is -inf m.");
+}
+END_TEST
+
 SUITE("error", every_integer_has_text, known_texts_differ, success_clears_the_record,
-      one_sentence_with_unit_and_range, overflow_is_said)
+      one_sentence_with_unit_and_range, overflow_is_said, value_and_limit_read_apart,
+      whole_numbers_and_nan_read_plainly)

@@ -117,17 +117,71 @@ START_TEST(pressure_steals_flow_and_clearance_more)
 }
 END_TEST
 
-START_TEST(oil_cautions)
+/* A pump, an oil and a duty that give no reason for caution. */
+typedef struct calm {
+	vane_parts parts;
+	vane_oil oil;
+	vane_duty duty;
+} calm;
+
+static calm calm_pump(void)
 {
-	const vane_parts p = worked_pump();
-	vane_oil oil = worked_oil();
-	const vane_duty duty = worked_duty();
-	oil.viscosity_1 = 9e-6;
-	oil.viscosity_2 = 3e-6;
-	ck_assert(run(&p, &oil, &duty).caution & VANE_CAUTION_THIN_OIL);
-	oil.viscosity_1 = 900e-6;
-	oil.viscosity_2 = 60e-6;
-	ck_assert(run(&p, &oil, &duty).caution & VANE_CAUTION_THICK_OIL);
+	calm c = {worked_pump(), worked_oil(), worked_duty()};
+	c.parts.ring.law = VANE_RING_CONSTANT_ACCELERATION;
+	c.parts.tip_friction = c.parts.slot_friction = 0.01;
+	c.duty.outlet_pressure = 1e6;
+	return c;
+}
+
+static int32_t cautions(const calm *c)
+{
+	return run(&c->parts, &c->oil, &c->duty).caution;
+}
+
+/* Each of the four calculations that the pump joins has its own say. */
+START_TEST(every_caution_reaches_the_pump)
+{
+	calm c = calm_pump();
+	ck_assert_int_eq(cautions(&c), 0);
+
+	c.parts.ring.large_dwell -= 8 * DEGREE;
+	c.parts.ring.rise += 8 * DEGREE;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_SHORT_DWELL);
+	c = calm_pump();
+	c.parts.ring.small_dwell -= 8 * DEGREE;
+	c.parts.ring.rise += 8 * DEGREE;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_SHORT_DWELL);
+
+	c = calm_pump();
+	c.parts.tip_radius = 6e-3;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_EDGE_CONTACT);
+	c = calm_pump();
+	c.parts.ring.law = VANE_RING_POLYNOMIAL_345;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_LIFT_OFF);
+
+	c = calm_pump();
+	c.parts.notch = 12 * DEGREE;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_CROSS_PORT);
+	c = calm_pump();
+	c.parts.rotor_width = 23.9e-3;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_HEATING);
+	c.parts.rotor_width = 23.8e-3;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_HEATING | VANE_CAUTION_INERTIA);
+	c.parts.rotor_width = 23e-3;
+	c.duty.outlet_pressure = 15e6;
+	ck_assert(cautions(&c) & VANE_CAUTION_NOT_LAMINAR);
+
+	c = calm_pump();
+	c.oil.viscosity_1 = 9e-6;
+	c.oil.viscosity_2 = 3e-6;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_THIN_OIL);
+	c.oil.viscosity_1 = 900e-6;
+	c.oil.viscosity_2 = 60e-6;
+	ck_assert_int_eq(cautions(&c), VANE_CAUTION_THICK_OIL);
+	c = calm_pump();
+	c.parts.rotor_width = 23.7e-3;
+	c.duty.speed = 2;
+	ck_assert(cautions(&c) & VANE_CAUTION_NO_FLOW);
 }
 END_TEST
 
@@ -327,6 +381,8 @@ START_TEST(map_rejects)
 		ck_assert_str_eq(e.name, "duties");
 	}
 	ck_assert_int_eq(vane_pump_map(&p, &oil, duty, 0, r, &e), VANE_OK);
+	ck_assert_int_eq(vane_pump_map(&p, &oil, NULL, 0, r, &e), VANE_INVALID_ARGUMENT);
+	ck_assert_str_eq(e.name, "duty");
 	ck_assert(r[0].heat == 1);
 
 	/* An oil that only some temperatures suit is a matter of the duty. */
@@ -339,5 +395,6 @@ START_TEST(map_rejects)
 }
 END_TEST
 
-SUITE("pump", worked_performance, balances, pressure_steals_flow_and_clearance_more, oil_cautions,
-      rejects, map_has_the_bits_of_run, map_goes_on_after_a_bad_duty, map_rejects)
+SUITE("pump", worked_performance, balances, pressure_steals_flow_and_clearance_more,
+      every_caution_reaches_the_pump, rejects, map_has_the_bits_of_run,
+      map_goes_on_after_a_bad_duty, map_rejects)

@@ -3,6 +3,8 @@
 #include "vane/tip.h"
 #include "worked_pump.h"
 
+#include <stdbool.h>
+
 START_TEST(worked_forces)
 {
 	const vane_parts p = worked_pump();
@@ -75,6 +77,132 @@ START_TEST(lift_off_does_not_depend_on_speed)
 }
 END_TEST
 
+/* Friction against which the slot's reactions can be anything: they are straight lines in it. */
+typedef struct reactions {
+	double mouth, mouth_slope, foot, foot_slope;
+} reactions;
+
+/* From a slot without friction and one with very little; false where even that jams, or has
+ * nothing to hold. */
+static bool reactions_of(vane_parts p, double dp, double speed, double angle, reactions *out)
+{
+	vane_tip_force none, some;
+	p.slot_friction = 0;
+	ck_assert_int_eq(vane_tip_at(&p, dp, speed, angle, &none, NULL), VANE_OK);
+	p.slot_friction = 0.01;
+	if (vane_tip_at(&p, dp, speed, angle, &some, NULL) != VANE_OK || some.slot_friction == 0)
+		return false;
+	*out = (reactions){
+		none.slot_mouth,
+		(some.slot_mouth - none.slot_mouth) / some.slot_friction,
+		none.slot_root,
+		(some.slot_root - none.slot_root) / some.slot_friction,
+	};
+	return true;
+}
+
+/* What Coulomb's law makes of a friction. */
+static double coulomb(const reactions *r, double mu, double friction)
+{
+	return mu * (fabs(r->mouth + r->mouth_slope * friction) +
+		     fabs(r->foot + r->foot_slope * friction));
+}
+
+/* Steps so short that they never pass the first friction that is its own cause; infinite where
+ * there is none. */
+static double iterated(const reactions *r, double mu)
+{
+	const double step = 1 / (1 + mu * (fabs(r->mouth_slope) + fabs(r->foot_slope)));
+	double friction = 0, lack;
+	do {
+		lack = step * (coulomb(r, mu, friction) - friction);
+		friction += lack;
+	} while (lack > 1e-14 * friction && friction < 1e30);
+	return friction < 1e30 ? friction : INFINITY;
+}
+
+/* How steeply the law rises just above a friction. */
+static double steepness(const reactions *r, double mu, double friction)
+{
+	const double more = friction * 1e-6;
+	return (coulomb(r, mu, friction + more) - coulomb(r, mu, friction)) / more;
+}
+
+typedef struct tally {
+	int jams, steep, past_steep;
+} tally;
+
+/* One vane at one angle, by iteration and by the library. */
+static void same_friction(const vane_parts *p, double dp, double speed, double angle, tally *seen)
+{
+	const double mu = p->slot_friction;
+	reactions r;
+	if (!reactions_of(*p, dp, speed, angle, &r))
+		return;
+	const double steepest = mu * (fabs(r.mouth_slope) + fabs(r.foot_slope)),
+		     second = mu * fabs(fabs(r.mouth_slope) - fabs(r.foot_slope));
+	/* Nearer to 1 the iteration takes too long. */
+	if (fabs(steepest - 1) < 0.01 || fabs(second - 1) < 0.01)
+		return;
+	const double want = iterated(&r, mu);
+	vane_tip_force f;
+	const int32_t status = vane_tip_at(p, dp, speed, angle, &f, NULL);
+	if (isinf(want)) {
+		ck_assert_int_eq(status, VANE_NO_SOLUTION);
+		ck_assert(isnan(f.slot_friction) && isnan(f.contact));
+		seen->jams++;
+		return;
+	}
+	ck_assert_int_eq(status, VANE_OK);
+	CHECK_NEAR(f.slot_friction, want, 1e-8);
+	CHECK_NEAR(f.slot_friction, mu * (fabs(f.slot_mouth) + fabs(f.slot_root)), 1e-9);
+	seen->steep += steepness(&r, mu, want) > 0.5;
+	seen->past_steep += steepest > 1;
+}
+
+START_TEST(slot_friction_is_that_of_an_iteration)
+{
+	const double grip[] = {0.1, 0.3, 0.5, 0.7, 0.9, 0.9999};
+	const double drag[] = {0, 0.3, 0.6, 0.9999}, height[] = {4.8e-3, 6e-3, 11e-3};
+	tally seen = {0, 0, 0};
+	for (int i = 0; i < 6 * 4 * 3 * 2 * 2; i++) {
+		vane_parts p = worked_pump();
+		p.slot_friction = grip[i % 6];
+		p.tip_friction = drag[i / 6 % 4];
+		p.vane_height = height[i / 24 % 3];
+		p.roots = i / 72 % 2 ? VANE_ROOTS_ZONE : VANE_ROOTS_OUTLET;
+		for (int k = 0; k < 60; k++)
+			same_friction(&p, i / 144 * 15e6, 25, (3 * k + 0.5) * DEGREE, &seen);
+	}
+	/* A slope of more than 1 is not yet a jam, nor is one of nearly 1. */
+	ck_assert_msg(seen.jams > 500 && seen.steep > 500 && seen.past_steep > 500,
+		      "%d jams, %d steep, %d past steep", seen.jams, seen.steep, seen.past_steep);
+}
+END_TEST
+
+/* What counts as a jam is whether a balance exists, not how slowly it would be approached. */
+START_TEST(a_jam_is_the_want_of_a_balance)
+{
+	vane_parts p = worked_pump();
+	vane_tip_force f;
+	vane_error e;
+	/* Friction here brings forth 0.865 of itself: a slow approach, but one. */
+	p.vane_height = 4.75e-3;
+	ck_assert_int_eq(vane_tip_at(&p, 0, 25, 114 * DEGREE, &f, NULL), VANE_OK);
+	CHECK_NEAR(f.slot_friction, 0.1 * (fabs(f.slot_mouth) + fabs(f.slot_root)), 1e-13);
+	const row rows[] = {{"iteration to 1e-13, N", f.slot_friction, 9.83297447, 5e-9}};
+	ROWS_CHECK(rows);
+	/* And here 18 times itself: no double holds where an iteration ends, and there is no end. */
+	p.vane_height = 4.71e-3;
+	p.tip_friction = 0.3;
+	ck_assert_int_eq(vane_tip_at(&p, 0, 25, 110 * DEGREE, &f, &e), VANE_NO_SOLUTION);
+	ck_assert_str_eq(e.name, "parts.slot_friction");
+	/* Forces that no double holds are another matter. */
+	ck_assert_int_eq(vane_tip_at(&p, 1e308, 1e200, 110 * DEGREE, &f, &e), VANE_OUT_OF_RANGE);
+	ck_assert(isnan(f.slot_friction));
+}
+END_TEST
+
 START_TEST(rejects)
 {
 	vane_parts p = worked_pump();
@@ -99,4 +227,5 @@ START_TEST(rejects)
 }
 END_TEST
 
-SUITE("tip", worked_forces, worked_torques, lift_off_does_not_depend_on_speed, rejects)
+SUITE("tip", worked_forces, worked_torques, lift_off_does_not_depend_on_speed,
+      slot_friction_is_that_of_an_iteration, a_jam_is_the_want_of_a_balance, rejects)

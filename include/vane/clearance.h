@@ -78,11 +78,11 @@ typedef struct vane_decision {
 	vane_gap ring_vane;            /**< Clearance between ring and vanes. */
 	double ring_rotor_probability; /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
 	double ring_vane_probability;  /**< Probability that it is within its limits [1; 0 <= x <= 1]. */
-	int32_t ring_rotor_verdict;    /**< A number of enum vane_verdict [1; any]. */
-	int32_t ring_vane_verdict;     /**< A number of enum vane_verdict [1; any]. */
-	int32_t ring;                  /**< A number of enum vane_action [1; any]. */
-	int32_t rotor;                 /**< A number of enum vane_action [1; any]. */
-	int32_t vane;                  /**< A number of enum vane_action [1; any]. */
+	int32_t ring_rotor_verdict;    /**< A number of enum vane_verdict [1; 1 <= x <= 3]. */
+	int32_t ring_vane_verdict;     /**< A number of enum vane_verdict [1; 1 <= x <= 3]. */
+	int32_t ring;                  /**< A number of enum vane_action [1; 1 <= x <= 3]. */
+	int32_t rotor;                 /**< A number of enum vane_action [1; 1 <= x <= 3]. */
+	int32_t vane;                  /**< A number of enum vane_action [1; 1 <= x <= 3]. */
 } vane_decision;
 
 /**
@@ -172,7 +172,7 @@ VANE_API double vane_clearance_probability(double gap, double uncertainty, doubl
  * @param[in] low           Lower limit [m; any].
  * @param[in] high          Upper limit [m; > low].
  * @param[in] coverage      Guard band k in standard uncertainties [1; >= 0].
- * @param[out] verdict      A number of enum vane_verdict [1; any].
+ * @param[out] verdict      A number of enum vane_verdict [1; 1 <= x <= 3].
  * @param[out] probability  Probability that the limits are kept [1; 0 <= x <= 1].
  * @param[out] error        What went wrong, or NULL.
  * @return    VANE_OK or a number of enum vane_status.

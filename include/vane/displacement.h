@@ -43,7 +43,8 @@ VANE_API double vane_displacement_roots_zone(double large_radius, double small_r
  * @param[in]  small_radius    Radius of the small dwell [m; > 0].
  * @param[in]  width           Width of the ring [m; > 0].
  * @param[in]  vane_thickness  Thickness of a vane [m; >= 0].
- * @param[in]  vanes           Number of vanes [1; > 0].
+ * @param[in]  vanes           Number of vanes, times vane_thickness less than
+ *                             pi (large_radius + small_radius) [1; > 0].
  * @param[out] error           What went wrong, or NULL.
  * @return    Displacement per revolution, convention B [m3].
  */

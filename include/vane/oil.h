@@ -18,7 +18,7 @@ typedef struct vane_oil {
 	double temperature_1;         /**< Temperature of the first viscosity [K; > 0]. */
 	double viscosity_1;           /**< Kinematic viscosity there [m2/s; > 3e-7]. */
 	double temperature_2;         /**< Temperature of the second viscosity, not the first [K; > 0]. */
-	double viscosity_2;           /**< Kinematic viscosity there, lower if hotter [m2/s; > 3e-7]. */
+	double viscosity_2;           /**< Kinematic viscosity there, not higher if hotter [m2/s; > 3e-7]. */
 	double density;               /**< Density at the reference temperature [kg/m3; > 0]. */
 	double reference_temperature; /**< Temperature of the density [K; > 0]. */
 	double thermal_expansion;     /**< Volumetric thermal expansion coefficient [1/K; >= 0]. */
@@ -62,7 +62,8 @@ VANE_API void vane_oil_default(vane_oil *oil);
  * @constant Grade number times 1 mm2/s [m2/s].
  * @source  ISO 3448:1992, Table 1; VG 2 to 7, 2200 and 3200 from memory.
  *
- * @param[in] grade   Grade number: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68 and so on [1; 2 <= x <= 3200].
+ * @param[in] grade   Grade number of ISO 3448: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68 and so
+ *                    on [1; 2 <= x <= 3200].
  * @param[out] error  What went wrong, or NULL.
  * @return    Kinematic viscosity [m2/s].
  */
@@ -119,7 +120,8 @@ VANE_API int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_s
  * @param[in] temperature_1   Temperature of the first point [K; > 0].
  * @param[in] viscosity_1     Kinematic viscosity of the first point [m2/s; > 3e-7].
  * @param[in] temperature_2   Temperature of the second point, not the first [K; > 0].
- * @param[in] viscosity_2     Kinematic viscosity of the second point, lower if hotter [m2/s; > 3e-7].
+ * @param[in] viscosity_2     Kinematic viscosity of the second point, not higher if
+ *                            hotter [m2/s; > 3e-7].
  * @param[out] error  What went wrong, or NULL.
  * @return    Kinematic viscosity [m2/s].
  */

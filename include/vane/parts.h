@@ -26,10 +26,10 @@ typedef struct vane_parts {
 	vane_ring ring;            /**< Cam ring. */
 	double rotor_radius;       /**< Radius of the rotor [m; groove_outer < x <= ring.small_radius]. */
 	double rotor_width;        /**< Width of the rotor [m; 0 < x <= ring.width]. */
-	double slot_width;         /**< Width of a vane slot [m; >= vane_thickness]. */
+	double slot_width;         /**< Width of a vane slot; that of all slots less than 2 pi groove_outer [m; >= vane_thickness]. */
 	double vane_width;         /**< Width of a vane, along the axis [m; 0 < x <= ring.width]. */
 	double vane_thickness;     /**< Thickness of a vane [m; > 0]. */
-	double vane_height;        /**< Height of a vane, root to crown [m; > 0]. */
+	double vane_height;        /**< Height of a vane, root to crown, greater than ring.large_radius - rotor_radius; slot_width times vanes less than 2 pi (ring.small_radius - vane_height) [m; > 0]. */
 	double vane_density;       /**< Density of the vanes [kg/m3; > 0]. */
 	double tip_radius;         /**< Radius of the rounded tip, at least half the thickness [m; 0 < x < ring.small_radius]. */
 	double tip_film;           /**< Oil film between tip and ring [m; >= 0]. */
@@ -39,8 +39,8 @@ typedef struct vane_parts {
 	double inlet_open;         /**< Angle where the inlet port begins [rad; >= 0]. */
 	double inlet_close;        /**< Angle where the inlet port ends [rad; > inlet_open]. */
 	double outlet_open;        /**< Angle where the outlet port begins, notch left out [rad; > inlet_close]. */
-	double outlet_close;       /**< Angle where the outlet port ends [rad; > outlet_open]. */
-	double notch;              /**< Angle by which a relief notch leads the outlet port [rad; >= 0]. */
+	double outlet_close;       /**< Angle where the outlet port ends, at most pi + inlet_open [rad; > outlet_open]. */
+	double notch;              /**< Angle by which a relief notch leads the outlet port, at most outlet_open - inlet_close [rad; >= 0]. */
 	double shaft_radius;       /**< Radius of the shaft in the plates' bore [m; > 0]. */
 	double shaft_gap;          /**< Radial gap between shaft and bore [m; >= 0]. */
 	double shaft_length;       /**< Length of that gap [m; > 0]. */

@@ -91,7 +91,7 @@ VANE_API int32_t vane_pump_run(const vane_parts *parts, const vane_oil *oil, con
  * in its record, and the others are computed all the same; the status and the error are those of
  * the first such duty, which error->index numbers. Parts or oil that no duty could make good leave
  * NaN and 0 in every record, and error->index is -1. Where the number of duties is itself refused,
- * out is left alone.
+ * out is left alone. No pointer but error may be NULL, even where the number of duties is 0.
  *
  * @valid   As vane_pump_run(). out does not overlap duty.
  * @constant Offset of viscosity and limits of the cautions [m2/s].

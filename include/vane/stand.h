@@ -45,10 +45,10 @@ typedef struct vane_derived {
 	double slope;               /**< Slip per pressure difference at the mean speed [m3/(s.Pa); any]. */
 	double slope_uncertainty;   /**< Its standard uncertainty, from scatter [m3/(s.Pa); >= 0]. */
 	double residual;            /**< Standard deviation about the line, per revolution [m3; >= 0]. */
-	int32_t method;             /**< A number of enum vane_derived_method [1; any]. */
+	int32_t method;             /**< A number of enum vane_derived_method [1; 1 <= x <= 2]. */
 	int32_t levels;             /**< Pressure levels used by the two-step method, else 0 [1; >= 0]. */
 	int32_t degrees_of_freedom; /**< Of the final regression [1; >= 0]. */
-	int32_t caution;            /**< Set of enum vane_caution [1; any]. */
+	int32_t caution;            /**< Set of enum vane_caution [1; >= 0]. */
 } vane_derived;
 
 /** Coefficients of the slip law; 0 for a term left out. */
@@ -63,9 +63,9 @@ typedef struct vane_slip_fit {
 	double compressibility_uncertainty; /**< Standard uncertainty of C_c [m3/Pa; >= 0]. */
 	double residual;                    /**< Standard deviation of flow about it [m3/s; >= 0]. */
 	double condition;                   /**< Condition number, columns scaled to length 1 [1; >= 1]. */
-	int32_t terms;                      /**< Set of enum vane_slip_term that was fitted [1; any]. */
+	int32_t terms;                      /**< Set of enum vane_slip_term that was fitted [1; 0 <= x <= 7]. */
 	int32_t degrees_of_freedom;         /**< Readings less coefficients [1; > 0]. */
-	int32_t caution;                    /**< Set of enum vane_caution [1; any]. */
+	int32_t caution;                    /**< Set of enum vane_caution [1; >= 0]. */
 } vane_slip_fit;
 
 /**

@@ -275,7 +275,8 @@ VANE_API double vane_thread_von_mises(double tensile_stress, double shear_stress
  *          Engineering Design, 5th ed., p. 341.
  *
  * @param[in] grade     A number of enum vane_thread_grade [1; 1 <= x <= 6].
- * @param[in] diameter  Nominal diameter [m; 0.0016 <= x <= 0.039].
+ * @param[in] diameter  Nominal diameter; of an SAE grade from 1/4 in to 1-1/2 in
+ *                      [m; 0.0016 <= x <= 0.039].
  * @param[out] out      The strengths.
  * @param[out] error    What went wrong, or NULL.
  * @return    A number of enum vane_status [1].

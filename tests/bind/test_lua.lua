@@ -128,6 +128,14 @@ function tests.everything_is_there()
 	assert(count > 150)
 end
 
+function tests.misspelt_names_are_refused()
+	for _, name in ipairs{"RING_CYCLODIAL", "slot_flwo", "rign"} do
+		local failure = refused(("vane: there is nothing called '%s'."):format(name),
+			function() return vane[name] end)
+		same(failure.parameter, name)
+	end
+end
+
 function tests.loads_twice()
 	local kept = {}
 	for name, module in pairs(package.loaded) do
@@ -299,6 +307,26 @@ function tests.lengths_of_one_name_agree()
 	]])
 end
 
+function tests.a_length_may_be_the_caller_s()
+	-- One duty, and so many performances as the caller says.
+	run_with_manifest(function(param)
+		param("vane_pump_map", "duty").length = nil
+	end, [[
+		local duty, parts = vane.duty_default(), vane.]] .. tostring(whole_pump()) .. [[
+
+		local function map(count)
+			return vane.pump_map(parts, oil, duty, count)
+		end
+		assert(#map(1) == 1 and #map(0) == 0)
+		assert(tostring(map(1)[1]) == tostring(vane.pump_run(parts, oil, duty)))
+		for _, wrong in ipairs{-1, -2 ^ 31} do
+			local accepted, failure = pcall(map, wrong)
+			assert(not accepted and failure.parameter == "duties", failure.message)
+			assert(failure.value == wrong and #failure.result == 0)
+		end
+	]])
+end
+
 -- Formulas ----------------------------------------------------------------------------------------
 
 function tests.formula_by_position_and_by_name()
@@ -347,6 +375,14 @@ function tests.types_are_refused_by_name()
 		vane.slot_flow, slot_with{gap = ffi.new("vane_ring[2]")})
 	refused("slot_flow: gap must be a number or an array of numbers; it is a cdata.",
 		vane.slot_flow, slot_with{gap = ffi.new("bool[2]")})
+	for _, complex in ipairs{1i, ffi.new("complex", 1, 2), ffi.new("complex float", 1)} do
+		refused("slot_flow: gap must be a number or an array of numbers; it is a cdata.",
+			vane.slot_flow, slot_with{gap = complex})
+		refused("slot_flow: gap[1] must be a number; it is a cdata.",
+			vane.slot_flow, slot_with{gap = {complex}})
+		refused("ring: width must be a number; it is a cdata.", vane.ring,
+			{width = complex})
+	end
 	refused("oil_from_grade: grade must be a number; it is a string.", vane.oil_from_grade,
 		"46", 100)
 	refused("status_name: code must be a number; it is a table.", vane.status_name, {1, 2})
@@ -471,7 +507,18 @@ function tests.arrays_are_refused_by_name()
 	gap_of({{1, 2}, 3}, "gap[2] must be a row of 2, like the first.")
 	gap_of({1, {2}}, "gap[2] must be a number; it is a table.")
 	gap_of({{1, 2}, {3, "x"}}, "gap[2][2] must be a number; it is a string.")
-	gap_of({first = 1}, "gap must be a list of numbers.")
+	local no_list = " must be a list of numbers, without holes or other keys."
+	gap_of({first = 1}, "gap" .. no_list)
+	gap_of({1e-5, 2e-5, x = 3}, "gap" .. no_list)
+	gap_of({1e-5, 2e-5, [0] = 3}, "gap" .. no_list)
+	gap_of({{1, 2}, {3, 4, x = 5}}, "gap[2]" .. no_list)
+	gap_of({1, [3] = 2}, "gap" .. no_list)
+	gap_of({[2] = 1}, "gap" .. no_list)
+	-- Where # does count past the hole, the hole itself is no number.
+	for _, holes in ipairs{{1e-5, nil, 2e-5}, {nil, 2e-5}, {{1, nil, 3}, {1, nil, 3}}} do
+		failure = select(2, pcall(vane.slot_flow, slot_with{gap = holes}))
+		contains(failure.message, no_list)
+	end
 	gap_of({vane.ring_default()}, "gap[1] must be a number; it is a record 'ring'.")
 	local endless = {}
 	endless[1] = endless
@@ -601,6 +648,11 @@ function tests.printed_records_read_back()
 		same(again.ring[name], value, name)
 	end
 	contains(tostring(vane.error{name = "gap"}), 'name = "gap",')
+	local odd = vane.ring{width = 1 / 0, large_radius = -1 / 0, small_radius = 0 / 0}
+	again = setfenv(loadstring("return " .. tostring(odd)), vane)()
+	same(again.width, 1 / 0)
+	same(again.large_radius, -1 / 0)
+	assert(again.small_radius ~= again.small_radius)
 end
 
 -- Procedures --------------------------------------------------------------------------------------
@@ -627,6 +679,10 @@ function tests.lengths_come_from_the_lists()
 	refused("clearance_width: reading[2] must be a number; it is a string.",
 		vane.clearance_width, {0.02, "x"}, instrument)
 	refused("clearance_width: instrument is missing.", vane.clearance_width, {0.02})
+	for _, holes in ipairs{{0.02, nil, 0.03}, {0.02, [3] = 0.03}, {0.02, x = 0.03}} do
+		refused("clearance_width: reading must be a list of numbers, without holes "
+			.. "or other keys.", vane.clearance_width, holes, instrument)
+	end
 	local failure = select(2, pcall(vane.clearance_width, {}, instrument))
 	same(failure.parameter, "readings")
 	failure = select(2, pcall(vane.clearance_width, {0.02, 0.02, -1}, instrument))
@@ -647,12 +703,17 @@ function tests.lists_of_records()
 	local failure = refused("stand_displacement: there is no field 'reading[2].sped'.",
 		vane.stand_displacement, {readings()[1], {sped = 1}})
 	same(failure.parameter, "reading[2].sped")
-	local wanted = "stand_displacement: reading must be a list of records 'reading'; it is "
+	local wanted = "stand_displacement: reading must be a list of records 'reading', without "
+		.. "holes or other keys; it is "
 	refused(wanted .. "a number.", vane.stand_displacement, 1)
 	refused(wanted .. "a record 'reading'.", vane.stand_displacement, list[1])
+	refused(wanted .. "a table.", vane.stand_displacement, {nil, list[2], list[3]})
+	refused(wanted .. "a table.", vane.stand_displacement, {list[1], [3] = list[3]})
+	refused(wanted .. "a table.", vane.stand_displacement,
+		{reading = {list[1], list[2], x = list[3]}})
+	refused(wanted .. "a table.", vane.stand_displacement, {reading = readings()[1]})
 	wanted = "stand_displacement: reading[1] must be a record 'reading' or a table; it is "
 	refused(wanted .. "a number.", vane.stand_displacement, {1})
-	refused(wanted .. "nil.", vane.stand_displacement, {nil, list[2], list[3]})
 	failure = select(2, pcall(vane.stand_displacement, {list[1], list[2]}))
 	same(failure.code, vane.NOT_IDENTIFIABLE)
 	same(failure.status, vane.status_name(vane.NOT_IDENTIFIABLE))
@@ -818,6 +879,11 @@ function tests.help_of_all_kinds()
 	contains(text, "slot: ")
 	contains(text, " slot_disc_flow")
 	refused("help: there is nothing called 'slot_flwo'.", vane.help, "slot_flwo")
+	contains(output(vane.help, "slot_flow"):gsub("%s+", " "), "see slot_reynolds() and slot_")
+	contains(output(vane.help, "stand_displacement"), "CAUTION_CURVATURE")
+	text = output(vane.help, "pump_map"):gsub("%s+", " ")
+	contains(text, "which error.index numbers")
+	contains(text, "error.index is nil")
 end
 
 function tests.help_of_everything()
@@ -829,6 +895,8 @@ function tests.help_of_everything()
 				-- Formulas stand as they were written.
 				assert(#line < 100, line)
 				assert(not line:find("%s$"), line)
+				assert(not line:find("VANE_") and not line:find("%->"), line)
+				assert(not line:find("%f[%w_]vane_[%w_]+%(") and not line:find("NULL"), line)
 			end
 		end
 	end

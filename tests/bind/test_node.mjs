@@ -43,6 +43,16 @@ test("everything in the manifest is there, and nothing else", () => {
 	assert.ok(Object.isFrozen(vane));
 });
 
+test("misspelt names are errors, and what every object is asked for is none", async () => {
+	for (const name of ["RING_CYCLODIAL", "slot_flwo"])
+		wrongly(() => vane[name], `vane: there is nothing called ${name}`);
+	assert.equal(await Promise.resolve(vane), vane);
+	assert.equal(JSON.parse(JSON.stringify(vane)).RING_CYCLOIDAL, vane.RING_CYCLOIDAL);
+	assert.match(inspect(vane), /slot_flow/);
+	assert.equal(String(vane), "[object Object]");
+	assert.ok(!("slot_flwo" in vane) && "slot_flow" in vane);
+});
+
 test("the versions of library, manifest and package are one", () => {
 	assert.equal(vane.version(), manifest.version);
 	assert.equal(packaged.version, manifest.version);
@@ -173,6 +183,22 @@ test("optional inputs may be left out, and lengths of one name agree", () => {
 	});
 });
 
+test("a length may be the caller's", () => {
+	const changed = structuredClone(manifest);
+	// One duty, and so many performances as the caller says.
+	find(find(changed.functions, "vane_pump_map").params, "duty").length = null;
+	const program = `
+		const [oil, duty] = [vane.oil_from_grade(46, 100), vane.duty_default()];
+		const parts = vane.parts(${JSON.stringify(wholePump())});
+		const map = (count) => vane.pump_map(parts, oil, duty, count);
+		assert.deepEqual(map(1), [vane.pump_run(parts, oil, duty)]);
+		assert.deepEqual(map(0), []);
+		for (const value of [-1, -(2 ** 31)])
+			assert.throws(() => map(value), { parameter: "duties", value, result: [] });
+	`;
+	withManifests((run) => assert.equal(run(changed, program), "went well"));
+});
+
 test("a formula takes named arguments or positional ones", () => {
 	near(vane.slot_flow(slot), slotFlow(1e-5));
 	assert.equal(vane.slot_flow(...Object.values(slot)), vane.slot_flow(slot));
@@ -227,7 +253,7 @@ test("a refused value is a VaneError that says what and why", () => {
 		assert.equal(error.status, "invalid argument");
 		assert.equal(error.parameter, "gap");
 		assert.equal(error.value, -1);
-		assert.equal(error.index, -1);
+		assert.equal(error.index, null);
 		assert.ok(!("result" in error));
 		return true;
 	});
@@ -330,11 +356,28 @@ test("arrays that do not fit are told apart", () => {
 		() => vane.slot_flow({ ...slot, width: [1, 2], gap: [] }),
 		"slot_flow: the shapes do not fit together: width [2], gap [0]",
 	);
-	for (const ragged of [[[1, 2], [3]], [[1], 2], [1, [2]], [[1], Float64Array.of(1, 2)]])
+	const posing = [[1, 2], { length: 2 }];
+	for (const ragged of [
+		[[1, 2], [3]],
+		[[1], 2],
+		[1, [2]],
+		[[1], Float64Array.of(1, 2)],
+		posing,
+		[[1, 2], "12"],
+	])
 		wrongly(
 			() => vane.slot_flow({ ...slot, gap: ragged }),
 			"slot_flow: gap must have rows of equal length",
 		);
+	const endless = [];
+	endless.push(endless);
+	const message = /^slot_flow: gap must be a number or an array of numbers, not /;
+	wrongly(() => vane.slot_flow({ ...slot, gap: endless }), message);
+	wrongly(() => vane.slot_flow({ ...slot, gap: [[1], endless] }), /^slot_flow: gap must /);
+	wrongly(
+		() => vane.clearance_width(endless, vane.instrument()),
+		/^clearance_width: reading\[0\] must be a number, not /,
+	);
 });
 
 test("a refused element is NaN, and the others are in the error's result", () => {
@@ -375,6 +418,12 @@ test("records have named fields, zero where not given", () => {
 	wrongly(() => vane.ring({ width: "1" }), "ring.width must be a number, not '1'");
 	wrongly(() => vane.ring({ width: null }), "ring.width must be a number, not null");
 	wrongly(() => vane.ring({ law: 1.5 }), "ring.law must be a 32-bit integer, not 1.5");
+	assert.equal(vane.error({ name: "x".repeat(47) }).name.length, 47);
+	for (const name of ["x".repeat(60), "x".repeat(48), "\u00fc".repeat(24)])
+		wrongly(
+			() => vane.error({ name }),
+			`error.name must be a string of fewer than 48 bytes, not '${name}'`,
+		);
 	wrongly(() => vane.ring(3), "ring must be a record or an object of its fields, not 3");
 	wrongly(
 		() => vane.parts({ ring: null }),
@@ -518,6 +567,10 @@ test("an array of records", () => {
 		"stand_displacement: reading[1] has no field presure",
 	);
 	wrongly(
+		() => vane.stand_displacement({ reading: vane.reading(reading[0]) }),
+		/^stand_displacement: reading must be an array, not /,
+	);
+	wrongly(
 		() => vane.stand_displacement([reading[0], 7]),
 		"stand_displacement: reading[1] must be a record or an object of its fields, not 7",
 	);
@@ -594,7 +647,7 @@ test("an array of records comes back", () => {
 		return true;
 	});
 	assert.throws(() => vane.pump_map(vane.parts(), oil, duties), (error) => {
-		assert.equal(error.index, -1);
+		assert.equal(error.index, null);
 		assert.match(error.text, /^parts\./);
 		assert.equal(error.result.length, 1000);
 		assert.ok(error.result.every(({ outlet_flow: flow }) => Number.isNaN(flow)));
@@ -661,5 +714,14 @@ test("help prints what the manifest says", (t) => {
 		assert.ok(topics.includes(item.name), item.name);
 	for (const item of [...offered, ...manifest.records])
 		assert.ok(printed(plain(item)).startsWith(plain(item)), item.name);
-	wrongly(() => vane.help("slot_flo"), "help: there is no function or record slot_flo");
+	wrongly(() => vane.help("slot_flo"), "help: there is nothing called slot_flo");
+
+	const flow = (name) => printed(name).replace(/\s+/g, " ");
+	assert.ok(flow("slot_flow").includes("see slot_reynolds() and slot_"));
+	assert.ok(flow("stand_displacement").includes("CAUTION_CURVATURE"));
+	assert.ok(flow("pump_map").includes("which error.index numbers"));
+	assert.ok(flow("pump_map").includes("error.index is null"));
+	assert.match(printed("ring_law"), /^RING_CYCLOIDAL +3: /m);
+	for (const item of [...offered, ...manifest.records, ...manifest.enums])
+		assert.doesNotMatch(printed(plain(item)), /\bvane_\w+\(|VANE_|\benum\s+vane_|->|NULL/);
 });

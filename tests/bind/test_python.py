@@ -4,7 +4,7 @@ Run it twice: as it is, and with HIDE_NUMPY=1, which makes NumPy look absent.
 """
 
 import ast
-import collections
+import collections.abc
 import copy
 import fractions
 import importlib.util
@@ -19,6 +19,7 @@ import re
 import subprocess
 import sys
 import tempfile
+import textwrap
 import threading
 import unittest
 
@@ -187,6 +188,10 @@ class Calls(unittest.TestCase):
         self.assertAlmostEqual(done.probability, 0.5 * (1 + math.erf(4 / math.sqrt(2))), places=12)
         verdict, probability = done
         self.assertEqual((verdict, probability), done)
+        for protocol in range(pickle.HIGHEST_PROTOCOL + 1):
+            other = pickle.loads(pickle.dumps(done, protocol))
+            self.assertEqual(other, done)
+            self.assertIs(type(other), type(done))
 
     def test_a_plain_mapping_serves_as_a_record(self):
         given = vane.duty_default().as_dict()
@@ -339,7 +344,9 @@ class Lists(unittest.TestCase):
             flow(gap=[self.GAPS, self.GAPS], dp=[1, 2])
 
     def test_ragged_lists(self):
-        for ragged in ([[1, 2], [3]], [1, [2]], [[1], 2], [[[1]], [2]]):
+        endless = []
+        endless.append(endless)
+        for ragged in ([[1, 2], [3]], [1, [2]], [[1], 2], [[[1]], [2]], endless):
             with self.assertRaisesRegex(TypeError, r"^slot_flow: gap must be"):
                 flow(gap=ragged)
 
@@ -459,6 +466,37 @@ class Arrays(unittest.TestCase):
             with self.subTest(wrong=wrong):
                 with self.assertRaisesRegex(TypeError, r"^slot_flow: gap must be"):
                     flow(gap=wrong)
+
+    def test_what_is_masked_is_no_number(self):
+        masked, instrument = numpy.ma.masked, vane.instrument()
+        row = numpy.ma.array([1e-5, 9.0], mask=[0, 1])
+        hidden = numpy.ma.array(9.0, mask=True)
+        for wrong in (row, masked, hidden, [1e-5, masked], [row, row], [[[row]]], (1e-5, hidden)):
+            for dp in (1e6, [1e6, 2e6]):
+                with self.assertRaisesRegex(TypeError, r"^slot_flow: gap must be .*masked"):
+                    flow(gap=wrong, dp=dp)
+        with self.assertRaisesRegex(TypeError, r"^slot_flow: gap must be"):
+            flow(gap=numpy.array([1, masked], dtype=object))
+        for wrong in (row, [0.024, masked], [0.024, hidden]):
+            with self.assertRaisesRegex(TypeError, r"^clearance_width: reading must be .*masked"):
+                vane.clearance_width(wrong, instrument)
+        for wrong in (masked, hidden):
+            with self.assertRaisesRegex(TypeError, r"^oil_at: temperature must be .*masked"):
+                vane.oil_at(fluid(), wrong)
+            with self.assertRaisesRegex(TypeError, r"^vane\.ring\.width must be .*masked"):
+                vane.ring(width=wrong)
+        with self.assertRaisesRegex(TypeError, r"^vane\.parts\.vanes must be an integer"):
+            vane.parts(vanes=numpy.ma.array(5, mask=True))
+        given = numpy.ma.zeros(2, dtype=vane.duty)
+        given["speed"][1] = masked
+        with self.assertRaisesRegex(TypeError, r"^pump_map: duty must be .*masked"):
+            vane.pump_map(pump(), fluid(), given)
+        # With nothing masked it is an array like any other.
+        open_row = numpy.ma.array([1e-5, 2e-5], mask=[0, 0])
+        self.assertEqual(flow(gap=open_row).tolist(), flow(gap=[1e-5, 2e-5]))
+        self.assertEqual(vane.clearance_width(open_row, instrument).greatest, 2e-5)
+        self.assertEqual(len(vane.pump_map(pump(), fluid(), numpy.ma.array(
+            [tuple(vane.duty_default().values())], dtype=vane.duty))), 1)
 
     def test_wrong_shapes(self):
         with self.assertRaisesRegex(ValueError, r"gap \(12,\), dp \(5,\)"):
@@ -629,16 +667,32 @@ class Records(unittest.TestCase):
 
     def test_pickle(self):
         done = vane.pump_run(pump(), vane.oil_from_grade(46, 100), vane.duty_default())
-        for record in (pump(), done, vane.error(name=b"gap")):
+        for record in (pump(), done, vane.error(name="gap")):
             for protocol in range(pickle.HIGHEST_PROTOCOL + 1):
                 other = pickle.loads(pickle.dumps(record, protocol))
                 self.assertEqual(other, record)
                 self.assertIs(type(other), type(record))
 
+    def test_text(self):
+        error = vane.error(name="gap")
+        self.assertEqual((error.name, error["text"]), ("gap", ""))
+        self.assertEqual(vane.error(name="x" * 47).name, "x" * 47)
+        for wrong in (b"gap", None, 1):
+            with self.assertRaisesRegex(TypeError, r"^vane\.error\.name must be text, not"):
+                vane.error(name=wrong)
+        for long in ("x" * 48, "\u00fc" * 24):
+            with self.assertRaisesRegex(ValueError, r"^vane\.error\.name .* fewer than 48 bytes"):
+                vane.error(name=long)
+
     def test_repr_is_the_record(self):
         done = vane.pump_run(pump(), vane.oil_from_grade(46, 100), vane.duty_default())
-        for record in (pump(), done, vane.error(name=b"gap"), vane.thread_strength(1, 0.010)):
+        for record in (pump(), done, vane.error(name="gap"), vane.thread_strength(1, 0.010)):
             self.assertEqual(eval(repr(record), {"vane": vane}), record)
+        for odd in (math.nan, math.inf, -math.inf):
+            parts = vane.parts(pump(), ring={"width": odd}, notch=odd)
+            again = eval(repr(parts), {"vane": vane})
+            self.assertEqual(repr(again), repr(parts))
+            self.assertEqual(str((again.notch, again.ring.width)), str((odd, odd)))
         self.assertIn("    width=0.025412,  # m\n", repr(pump().ring))
 
     def test_as_mappings(self):
@@ -646,6 +700,12 @@ class Records(unittest.TestCase):
         self.assertEqual(dict(ring), ring.as_dict())
         self.assertEqual(dict(**ring)["width"], 0.02)
         self.assertEqual(ring["width"], 0.02)
+        self.assertEqual(list(ring), list(ring.as_dict()))
+        self.assertEqual(len(ring), len(ring.as_dict()))
+        self.assertTrue("width" in ring and "widht" not in ring)
+        self.assertEqual(dict(ring.items()), dict(zip(ring.keys(), ring.values())))
+        self.assertEqual((ring.get("width"), ring.get("widht", 7)), (0.02, 7))
+        self.assertIsInstance(ring, collections.abc.Mapping)
         parts = pump().as_dict()
         self.assertIs(type(parts["ring"]), dict)
         self.assertEqual(parts["ring"]["width"], 25.412e-3)
@@ -697,10 +757,13 @@ class RecordArrays(unittest.TestCase):
         self.assertEqual(error.result[1].caution, 0)
 
     def test_wrong_elements(self):
-        for wrong in (5, None):
+        for wrong in (5, None, "ab", vane.duty(), vane.duty().as_dict()):
             with self.assertRaisesRegex(TypeError, r"^pump_map: duty must be a sequence"):
                 vane.pump_map(pump(), self.oil, wrong)
-        for wrong in ([1], [None], "ab", [vane.duty(), 3]):
+        for wrong in (b"12", {0.02: 1}, {0.02, 0.03}):
+            with self.assertRaisesRegex(TypeError, r"^clearance_width: reading must be a seq"):
+                vane.clearance_width(wrong, vane.instrument())
+        for wrong in ([1], [None], [vane.duty(), 3]):
             with self.assertRaisesRegex(TypeError, r"^pump_map: duty must be a record"):
                 vane.pump_map(pump(), self.oil, wrong)
         with self.assertRaisesRegex(AttributeError, r"vane\.duty\.large_radius"):
@@ -848,7 +911,7 @@ class Documentation(unittest.TestCase):
         known = {"array_run", *vane.__all__, "units_..."}
         for name in vane.__all__:
             doc = getattr(vane, name).__doc__ or ""
-            self.assertNotRegex(doc, r"\bvane_\w+\(|\benum |\bVANE_", name)
+            self.assertNotRegex(doc, r"\bvane_\w+\(|\benum\s|\bVANE_|->|NULL", name)
             for named in re.findall(r"\bvane\.(\w+)", doc):
                 self.assertTrue(named in known, f"{name} speaks of {named}")
 
@@ -911,6 +974,7 @@ total: float = done.slip.total
 verdict: int = vane.clearance_verdict(0, 0, 0, 1, 2).verdict
 fit = vane.stand_slip_fit([vane.reading()], vane.oil_default(), vane.SLIP_LAMINAR).out
 caution: bool = vane.CAUTION_THIN_OIL in vane.caution(fit.caution)
+names: list[str] = list(parts) if "ring" in parts else [vane.error().name]
 try:
     name: str = vane.status_name(0)
 except vane.Error as error:
@@ -978,6 +1042,86 @@ class Loading(unittest.TestCase):
             last = self.refused(VANE_MANIFEST=str(other))
         self.assertRegex(
             last, rf"^ImportError: .* is version {re.escape(API['version'])}, its manifest 99\.1$"
+        )
+
+    def run_with_manifest(self, change, code):
+        """Runs a program with the manifest that `change` makes of this one."""
+        changed = copy.deepcopy(API)
+        change({item["name"]: item for kind in ("functions", "enums") for item in changed[kind]})
+        with tempfile.TemporaryDirectory() as place:
+            other = pathlib.Path(place, "vane-api.json")
+            other.write_text(json.dumps(changed), encoding="utf-8")
+            hide = "import sys; sys.modules['numpy'] = None\n" if numpy is None else ""
+            head = f"{hide}import inspect, vane\n"
+            done = self.run_python(head + textwrap.dedent(code), VANE_MANIFEST=str(other))
+        self.assertEqual((done.returncode, done.stderr), (0, ""))
+
+    def test_any_parameter_name_will_do(self):
+        names = (
+            ["out", "c", "plain", "general", "type", "lambda"],
+            ["result", "nan", "ArgumentError", "values", "self", "None"],
+        )
+        for own in names:
+            wanted = [n + "_" if n in ("out", "lambda", "None") else n for n in own]
+
+            def change(items):
+                for param, name in zip(items["vane_slot_flow"]["params"], own):
+                    param["name"] = name
+                items["vane_oil_at"]["params"][1]["name"] = "from"
+                items["vane_clearance_verdict"]["params"][-2]["name"] = "in"
+                for param in items["vane_pump_map"]["params"]:
+                    if param["name"] == "duties":
+                        param["name"] = "for"
+                    if param["length"] == "duties":
+                        param["length"] = "for"
+                items["vane_status"]["values"][0]["name"] = "VANE_None"
+
+            self.run_with_manifest(
+                change,
+                f"""
+                values = {tuple(SLOT.values())}
+                names = {wanted}
+                assert list(inspect.signature(vane.slot_flow).parameters) == [*names, "out"]
+                assert vane.slot_flow(*values) == {flow()!r}
+                assert vane.slot_flow(**dict(zip(names, values))) == {flow()!r}
+                assert vane.slot_flow(values[0], [values[1]], *values[2:]) == [{flow()!r}]
+                assert all(name + " " in vane.slot_flow.__doc__ for name in names)
+                try:
+                    vane.slot_flow(*values[:4], "8", 0)
+                except TypeError as reason:
+                    assert str(reason).startswith("slot_flow: " + names[4]), reason
+                oil = vane.oil_from_grade(46, 100)
+                assert vane.oil_at(oil, from_=300) == vane.oil_at(oil, 300)
+                assert vane.clearance_verdict(0, 1, 2, 3, 4)._fields[-1] == "in_"
+                parts = vane.parts({pump().as_dict()})
+                assert vane.pump_map(parts, oil, []) == []
+                assert vane.None_ == 0
+                """,
+            )
+
+    def test_a_length_may_be_the_caller_s(self):
+        def change(items):
+            # One duty, and so many performances as the caller says.
+            for param in items["vane_pump_map"]["params"]:
+                if param["name"] == "duty":
+                    param["length"] = None
+
+        self.run_with_manifest(
+            change,
+            f"""
+            oil, duty = vane.oil_from_grade(46, 100), vane.duty_default()
+            parts = vane.parts({pump().as_dict()})
+            assert vane.pump_map(parts, oil, duty, 1) == [vane.pump_run(parts, oil, duty)]
+            assert vane.pump_map(parts, oil, duty, 0) == []
+            for wrong in (-1, -(2**31)):
+                try:
+                    vane.pump_map(parts, oil, duty, wrong)
+                except vane.Error as error:
+                    assert (error.parameter, error.value) == ("duties", wrong), error
+                    assert error.result == []
+                else:
+                    raise AssertionError(wrong)
+            """,
         )
 
     def test_a_module_that_nothing_was_installed_for(self):

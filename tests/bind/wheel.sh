@@ -28,7 +28,7 @@ build()
 {
 	sh "$1/lib/bind/python/wheel.sh" "$2" >"$room/log" 2>&1 || { cat "$room/log" >&2; exit 1; }
 	"$PYTHON" - "$2"/*.whl <<-'END'
-		import sys, zipfile
+		import base64, csv, email, hashlib, re, sys, zipfile
 		names = [n for n in zipfile.ZipFile(sys.argv[1]).namelist() if ".dist-info/" not in n]
 		version = sys.argv[1].split("/")[-1].split("-")[1]
 		wanted = [f".libvane.mesonpy.libs/libvane.so.{version}", "vane/vane-api.json"]
@@ -37,6 +37,22 @@ build()
 		    wanted.append(f"vane/{name}.py")
 		if sorted(names) != sorted(wanted):
 		    sys.exit(f"the wheel holds {sorted(names)}, not {sorted(wanted)}")
+		# Any Python 3 on this machine's kind; its licence is named, its page is the README.
+		name = sys.argv[1].split("/")[-1]
+		if not re.fullmatch(r"libvane-[^-]+-py3-none-linux_\w+\.whl", name):
+		    sys.exit(f"the wheel is called {name}")
+		wheel = zipfile.ZipFile(sys.argv[1])
+		info = {n.split("/")[-1]: wheel.read(n) for n in wheel.namelist() if ".dist-info/" in n}
+		tag = "-".join(name[:-len(".whl")].split("-")[2:])
+		metadata = email.message_from_bytes(info["METADATA"])
+		assert f"Tag: {tag}\n" in info["WHEEL"].decode() + "\n", info["WHEEL"]
+		assert metadata["License"] == "GPL-3.0-or-later", metadata["License"]
+		assert metadata.get_payload().strip().startswith("# libvane"), metadata
+		for path, hash, size in csv.reader(info["RECORD"].decode().splitlines()):
+		    digest = hashlib.sha256(wheel.read(path)).digest()
+		    found = "sha256=" + base64.urlsafe_b64encode(digest).rstrip(b"=").decode()
+		    if hash and (hash, int(size)) != (found, len(wheel.read(path))):
+		        sys.exit(f"RECORD is wrong about {path}")
 	END
 	"$PYTHON" -m venv "$2/venv"
 	"$2/venv/bin/python" -m pip install --quiet --disable-pip-version-check --no-index \

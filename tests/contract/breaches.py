@@ -117,6 +117,7 @@ FLOW_NAME = "vane_probe_flow()"
 MEAN_NAME = "vane_probe_mean()"
 GAP = "gap     Distance between the walls [m; >= 0]."
 RESERVED = "int32_t reserved; /**< Must be 0 [1; 0]. */"
+SOURCE = " * @constant Speed k [m/s].\n * @source  Definition.\n"
 LENGTH = "double length;    /**< Its length [m; > 0]. */"
 END = "#ifdef __cplusplus\n}\n"
 
@@ -143,6 +144,19 @@ def field(text):
     return (LENGTH, text)
 
 
+def renamed(name):
+    """Changes of the parameter gap's name, wherever it stands."""
+    return (
+        typed(f"double {name}"),
+        (GAP, GAP.replace("gap    ", name)),
+        ("0.5 gap", f"0.5 {name}"),
+    )
+
+
+def sourced(words):
+    return (SOURCE, SOURCE.replace("  Definition.", words))
+
+
 ERROR = " * @param[out] error  What went wrong, or NULL.\n"
 
 # What breaks a rule: the words that one line of the refusal must hold, and the changes.
@@ -158,9 +172,27 @@ BREACHES = {
     "unit that is no UCUM code": (["gap", "'m^2'"], doc("Distance [m^2; >= 0].")),
     "unit of the trade": (["gap", "'mm'"], doc("Distance [mm; >= 0].")),
     "unit divided twice": (["gap", "'m/s/s'"], doc("Distance [m/s/s; >= 0].")),
+    "unit of the data": (["gap", "'any'"], doc("Distance [any; any].")),
+    "unit of the data, of a field": (
+        ["vane_probe.length", "'any'"],
+        field("double length; /**< Its length [any; any]. */"),
+    ),
+    "speed by the radian": (["gap", "'rad/s'"], doc("Speed [rad/s; >= 0].")),
+    "speed by the radian, in a product": (["gap", "'N.rad/s'"], doc("Speed [N.rad/s; >= 0].")),
     "range in words": (["gap", "'positive'"], doc("Distance [m; positive].")),
     "range the wrong way": (["gap", "'1 > x > 0'"], doc("Distance [m; 1 > x > 0].")),
     "range that is empty": (["gap", FLOW_NAME], doc("Distance [m; 2 <= x <= 1].")),
+    "limit past every double": (["gap", "'1e999'"], doc("Distance [m; <= 1e999].")),
+    "limit of a multiple past every double": (
+        ["depth", "'1e999'"],
+        ("0.5 gap]", "1e999 gap]"),
+    ),
+    "limit below every double": (["gap", "'1e-999'"], doc("Distance [m; > 1e-999].")),
+    "ranges in a circle": (["gap", "own limit"], doc("Distance [m; > depth].")),
+    "ranges in a circle, of fields": (
+        ["vane_probe.length", "own limit"],
+        field("double length; /**< Its length [m; >= 2 depth]. */"),
+    ),
     "range of a parameter that is not there": (["gap", "nothing"], doc("Distance [m; > nothing].")),
     "range of a multiple of what is not there": (
         ["gap", "nothing"],
@@ -179,6 +211,15 @@ BREACHES = {
         ["reading", "nothing"],
         ("length readings]", "length nothing]"),
     ),
+    "length in words": (
+        ["reading", "'one of each'"],
+        ("length readings]", "length one of each]"),
+    ),
+    "length of nothing": (["reading", "length 0"], ("length readings]", "length 0]")),
+    "length of a field": (
+        ["vane_probe.length", "not an array"],
+        field("double length; /**< Its length [m; > 0; length one of each]. */"),
+    ),
     "length naming a double": (["reading", MEAN_NAME], ("length readings]", "length mean]")),
     "length of a single number": (
         ["gap", FLOW_NAME],
@@ -191,8 +232,12 @@ BREACHES = {
     ),
     "no source": (
         ["source", FLOW_NAME],
-        (" * @constant Speed k [m/s].\n * @source  Definition.\n", ""),
+        (SOURCE, ""),
     ),
+    "source that is empty": (["source", FLOW_NAME], sourced("")),
+    "source without a word": (["source", FLOW_NAME], sourced("  ...")),
+    "source yet to come": (["source", FLOW_NAME], sourced("  TODO.")),
+    "source yet to be found": (["source", FLOW_NAME], sourced("  A handbook, page tbd.")),
     "no validity": (
         ["valid", FLOW_NAME],
         (" * @valid   Everywhere.\n * @constant", " * @constant"),
@@ -410,6 +455,25 @@ BREACHES = {
         ("@valid   Everywhere.\n * @constant", "@vlaid   Everywhere.\n * @constant"),
     ),
 }
+# Names that a language of the loaders, or a loader itself, has taken.
+for word in ("lambda", "local", "arguments", "out", "self", "_gap", "gap__wide", "Gap"):
+    BREACHES[f"parameter called {word}"] = ([f"'{word}'", FLOW_NAME, "name"], *renamed(word))
+for word in ("lambda", "end", "yield", "debugger", "keys", "as_dict", "_length", "Length"):
+    BREACHES[f"field called {word}"] = (
+        [f"vane_probe.{word}", "name"],
+        field(f"double {word}; /**< Its length [m; > 0]. */"),
+        ("0 < x <= length]", f"0 < x <= {word}]"),
+    )
+BREACHES["output called lambda"] = (
+    ["'lambda'", MEAN_NAME, "name"],
+    ("double *mean", "double *lambda"),
+    ("[out] mean ", "[out] lambda "),
+)
+BREACHES["record called import"] = (
+    ["vane_import", "name"],
+    added("/** A load. */\ntypedef struct vane_import {\n\tdouble x; /**< X [m; any]. */\n"
+          "} vane_import;"),
+)
 for kind in ("bool", "_Bool", "size_t", "long", "long long", "unsigned", "uint32_t", "int", "short",
              "float", "long double", "double _Complex", "char", "enum vane_probe_kind", "wchar_t"):
     BREACHES[f"parameter of type {kind}"] = (["gap", FLOW_NAME], typed(f"{kind} gap"))
@@ -427,7 +491,11 @@ SOUND = {
     "length in figures": [("length readings]", "length 3]")],
     "length that may be NULL": [("length readings]", "length readings or NULL]")],
     "any": [doc("Distance [m; any].")],
-    "unit of the data": [doc("Distance [any; any].")],
+    "distance by the radian": [doc("Distance [m/rad; any].")],
+    "ranges in a row": [
+        field("double length; /**< Its length [m; > place.x]. */"),
+        ("Their mean [m; > 0]", "Their mean [m; > probe.depth]"),
+    ],
     "bounds in powers of ten": [doc("Distance [m; 1e-9 <= x < 3.5e2].")],
     "units with points and parentheses": [doc("Distance [W/(m.K); >= 0].")],
 }

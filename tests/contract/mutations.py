@@ -14,7 +14,7 @@ import shutil
 import subprocess
 import sys
 
-UNITS, RANGES = "unit-scaling", "ranges"
+UNITS, RANGES, PROMISES = "unit-scaling", "ranges", "promises"
 
 # File, what stands there (the first time counts), what is put instead, and the
 # tests of which at least one must fail; "build" if it must not even build.
@@ -38,6 +38,44 @@ MUTATIONS = [
      "Pressure to convert [bar; any]", [UNITS]),
     ("include/vane/pump.h", "Density at the inlet temperature [kg/m3; > 0]",
      "Density at the inlet temperature [kg/m2; > 0]", [UNITS]),
+    # Units that only all four base units together can tell, and constants behind them.
+    ("include/vane/pump.h", "Power the shaft takes [W; >= 0]",
+     "Power the shaft takes [m3/s; >= 0]", [UNITS]),
+    ("include/vane/pump.h", "Rotational speed [1/s; > 0]", "Rotational speed [rad/s; > 0]",
+     ["build"]),
+    ("include/vane/pump.h", "Outlet flow over ideal flow [1; any]",
+     "Outlet flow over ideal flow [Pa; any]", [UNITS]),
+    ("include/vane/oil.h", "Specific heat capacity [J/(kg.K); > 0]",
+     "Specific heat capacity [W; > 0]", [UNITS]),
+    ("include/vane/oil.h", "Volumetric thermal expansion coefficient [1/K; >= 0]",
+     "Volumetric thermal expansion coefficient [1/Pa; >= 0]", [UNITS]),
+    ("include/vane/thread.h", " * @constant The table's diameters [m].\n", "", [UNITS]),
+    ("include/vane/shaft.h", " * @valid   Exact.\n",
+     " * @valid   Exact.\n * @constant Nothing at all [m].\n", [UNITS]),
+    ("lib/pump.c", "< 10e-6 * VN_SQUARE_METRE_PER_SECOND", "< 10e-6", [UNITS]),
+    ("lib/pump.c", "(0.13 * VN_WATT / (VN_METRE * VN_KELVIN))", "0.13", [UNITS]),
+    ("lib/oil.c", "870 * VN_KILOGRAM / VN_CUBIC_METRE", "870", [UNITS]),
+    ("lib/oil.c", "0.7e-6 * VN_SQUARE_METRE_PER_SECOND", "0.7e-6", [UNITS]),
+    ("lib/parts.c", "1e-6 * VN_METRE", "1e-6", [UNITS]),
+    # What the library says, and what the documentation says in words.
+    ("lib/oil.c", '"J/(kg.K)"', '"J/kg"', [RANGES]),
+    ("lib/units.c", '"cSt"', '"cP"', [RANGES]),
+    ("lib/pump.c", "most_duties = 1000000000", "most_duties = 100000000", [RANGES]),
+    ("lib/parts.c", "if (p->vanes % 2 != 0)", "if (p->vanes % 2 > 7)", [RANGES]),
+    ("include/vane/parts.h", ", at most pi + inlet_open", "", [RANGES]),
+    ("include/vane/parts.h", "Angle where the inlet port begins [rad; >= 0]",
+     "Angle where the inlet port begins [1; >= 0]", [RANGES]),
+    ("include/vane/joint.h", "Tightening torque of each bolt [N.m; > 0]",
+     "Tightening torque of each bolt [J; > 0]", [RANGES]),
+    # What no call can tell apart.
+    ("include/vane/displacement.h", "Angle of the contact [rad; any]",
+     "Angle of the contact [1; any]", [PROMISES]),
+    ("include/vane/clearance.h", "A number of enum vane_action [",
+     "A number of enum vane_verdict [", [PROMISES]),
+    ("include/vane/clearance.h", "Probability that it is within its limits [1; 0 <= x <= 1]",
+     "Probability that it is within its limits [1; -1 <= x <= 5]", [PROMISES]),
+    ("include/vane/stand.h", "Volume per revolution at zero pressure difference [m3; any]",
+     "Volume per revolution at zero pressure difference [m3; >= 0]", [PROMISES]),
     # Constants and factors.
     ("lib/shaft.c", "displacement / (2 * PI) * dp", "displacement * dp", ["shaft"]),
     ("lib/slip.c", "const double omega = 2 * PI * s->speed", "const double omega = s->speed",
@@ -64,14 +102,14 @@ MUTATIONS = [
     ("lib/parts.c", 'vn_between(p->rotor_width, 0, p->ring.width, "rotor_width", "m", e)',
      "true", [RANGES]),
     ("lib/ring.c", '2 * PI, "phase"', '7, "phase"', [RANGES]),
-    ("lib/pump.c", 'vn_above(d->inlet_pressure, -atmosphere, "inlet_pressure"',
-     'vn_above(d->inlet_pressure, -2 * atmosphere, "inlet_pressure"', [RANGES]),
+    ("lib/pump.c", 'vn_above(d->inlet_pressure, -ATMOSPHERE, "inlet_pressure"',
+     'vn_above(d->inlet_pressure, -2 * ATMOSPHERE, "inlet_pressure"', [RANGES]),
     ("lib/stand.c", 'vn_above(r->speed, 0, "speed"', 'vn_least(r->speed, 0, "speed"', [RANGES]),
     ("lib/clearance.c", '"coverage"', '"cover"', [RANGES, "clearance"]),
     ("include/vane/slot.h", "Offset of the axes over the radial gap [1; 0 <= x <= 1]",
      "Offset of the axes over the radial gap [1; 0 <= x < 1]", [RANGES]),
-    ("include/vane/thread.h", "Nominal diameter [m; 0.0016 <= x <= 0.039]",
-     "Nominal diameter [m; 0.0016 <= x <= 0.040]", [RANGES]),
+    ("include/vane/thread.h", "[m; 0.0016 <= x <= 0.039]",
+     "[m; 0.0016 <= x <= 0.040]", [RANGES]),
     # The form of the contract.
     ("include/vane/slip.h", " * @source  White", " * White", ["build"]),
     ("include/vane/ring.h", "Radius of the small dwell [m; > 0]", "Radius of the small dwell [m]",

@@ -4,7 +4,9 @@ From accepted inputs, each number in turn takes hostile values and both sides of
 each of its documented limits. What the manifest puts outside must be refused by
 name; what it puts inside must give finite results or a documented error. Pointers
 are NULL in turn. The calls run in a child process, so that a crash or a hang is
-reported with the call that was being made.
+reported with the call that was being made. Each refusal must say the number in the
+unit that is documented: of an input that no result depends on, or of rad beside 1,
+the sentence is all that tells it.
 
     python3 ranges.py [--seed N] [--draws N] [PATTERN...]
 
@@ -17,6 +19,7 @@ import faulthandler
 import math
 import mmap
 import os
+import re
 import signal
 import sys
 import time
@@ -37,70 +40,116 @@ LONGEST = 100000
 ISO_3448 = (
     2, 3, 5, 7, 10, 15, 22, 32, 46, 68, 100, 150, 220, 320, 460, 680, 1000, 1500, 2200, 3200,
 )
-# What rounding may move a rule by.
-LESS, MORE = 1 - 1e-12, 1 + 1e-12
+# What rounding may move a rule by, relative to its terms.
+SLIGHT = 1e-12
+
+# The units of the conversions, as a shop writes them in the library's sentences.
+TRADE = {
+    "in": "[in_i]", "thou": "[mil_i]", "psi": "[psi]", "ksi": "10*3.[psi]", "cSt": "mm2/s",
+    "cP": "mPa.s", "gal/min": "[gal_us]/min", "in3": "[cin_i]", "lbf": "[lbf_av]",
+    "lbf.ft": "[lbf_av].[ft_i]", "lbf.in": "[lbf_av].[in_i]", "hp": "[HP]", "r/s": "1/s",
+    "r/min": "1/min", "degC": "Cel", "degF": "[degF]",
+}
+# The end of every sentence that a check writes: the number, and its unit unless it has none.
+IT_IS = re.compile(r"; it is (-?[\d.]+(?:e[-+]\d+)?|-?inf|-?nan)(?: (\S+))?\.$")
+
+
+def says_unit(text, unit, topic):
+    """Whether a sentence gives the unit that is documented, and no other."""
+    written = IT_IS.search(text)
+    if written:
+        said = written[2] or "1"
+        return (TRADE.get(said, said) if topic == "units" else said) == (unit or "1")
+    # A sentence of the function's own names the unit somewhere, as a word.
+    plain = rf"(?<![\w.(/]){re.escape(unit or '1')}(?!\.?[\w(/])"
+    return unit in (None, "1") or re.search(plain, text) is not None
+
+
+def above(x, limit):
+    """By how much x is above its limit, relative to the greater."""
+    size = max(abs(x), abs(limit))
+    if math.isinf(size):
+        return math.copysign(1.0, x - limit)
+    return (x - limit) / size if size else 0.0
+
+
+def half_turn(v):
+    angles = v("small_dwell") + v("rise") + v("large_dwell") + v("fall")
+    return abs(angles - math.pi) - 1e-6
 
 
 def thickens(v):
     warmer = v("temperature_2") - v("temperature_1")
-    return warmer * math.copysign(1, v("viscosity_2") - v("viscosity_1")) > 0
+    return above(v("viscosity_2"), v("viscosity_1")) * math.copysign(1, warmer) if warmer else 0.0
 
 
 def slots_meet(v, radius):
-    return v("slot_width") * v("vanes") >= 2 * math.pi * radius * LESS
+    return above(v("slot_width") * v("vanes"), 2 * math.pi * radius)
 
 
 def no_size_of_its_grade(v):
-    inch = v("grade") >= 4
-    return inch and not 0.25 * 0.0254 <= v("diameter") <= 1.5 * 0.0254
+    if v("grade") < 4:
+        return -1.0
+    inch, room = 0.0254, 1e-6
+    return max(
+        above(0.25 * inch - room, v("diameter")), above(v("diameter"), 1.5 * inch + room)
+    )
 
 
-# Inputs that may be refused though their own range holds them: the rules between
-# several parameters that the documentation says in words. Each is excused only
-# where its rule is broken; v gives the parameter or field of a name beside it.
+def no_grade(v):
+    return -1.0 if v("grade") in ISO_3448 else 1.0
+
+
+# The rules between several parameters that the documentation says in words, for a range cannot:
+# the words, which must stand in what the manifest says of the item, and by how much the rule is
+# broken, where v gives the parameter or field of a name beside it. What breaks one must be
+# refused; and only what breaks one may be, though its own range holds it.
 RULES = {
-    "vane_ring.fall": (
-        "the four angles add up to pi",
-        lambda v: not abs(
-            v("small_dwell") + v("rise") + v("large_dwell") + v("fall") - math.pi
-        ) <= 1e-6 * LESS,
-    ),
+    "vane_ring.fall": ("the four angles add up to pi", half_turn),
     "vane_parts.outlet_close": (
-        "the ports of a lobe fit into half a turn",
-        lambda v: v("outlet_close") >= (math.pi + v("inlet_open")) * LESS,
+        "at most pi + inlet_open", lambda v: above(v("outlet_close"), math.pi + v("inlet_open")),
     ),
     "vane_parts.notch": (
-        "the notch ends before the inlet port",
-        lambda v: v("notch") >= (v("outlet_open") - v("inlet_close")) * LESS,
+        "at most outlet_open - inlet_close",
+        lambda v: above(v("notch"), v("outlet_open") - v("inlet_close")),
     ),
     "vane_parts.tip_radius": (
-        "the tip is round over the whole thickness",
-        lambda v: v("tip_radius") <= v("vane_thickness") / 2 * MORE,
+        "at least half the thickness", lambda v: above(v("vane_thickness") / 2, v("tip_radius")),
     ),
-    "vane_parts.vanes": ("even", lambda v: v("vanes") % 2),
+    "vane_parts.vanes": ("even", lambda v: 1.0 if v("vanes") % 2 else -1.0),
     "vane_parts.slot_width": (
-        "metal is left between the slots", lambda v: slots_meet(v, v("groove_outer")),
+        "that of all slots less than 2 pi groove_outer",
+        lambda v: slots_meet(v, v("groove_outer")),
     ),
     "vane_parts.vane_height": (
-        "the vane stays in its slot, and metal is left at its root",
-        lambda v: v("vane_height") <= (v("ring.large_radius") - v("rotor_radius")) * MORE
-        or slots_meet(v, v("ring.small_radius") - v("vane_height")),
+        "greater than ring.large_radius - rotor_radius; slot_width times vanes less than "
+        "2 pi (ring.small_radius - vane_height)",
+        lambda v: max(
+            above(v("ring.large_radius") - v("rotor_radius"), v("vane_height")),
+            slots_meet(v, v("ring.small_radius") - v("vane_height")),
+        ),
     ),
-    "temperature_2": ("two temperatures", lambda v: v("temperature_1") == v("temperature_2")),
-    "viscosity_2": ("oil thins as it warms", thickens),
-    "vane_oil_grade_viscosity.grade": (
-        "a number of ISO 3448", lambda v: v("grade") not in ISO_3448,
+    "temperature_2": (
+        "not the first", lambda v: 1.0 if v("temperature_1") == v("temperature_2") else -1.0,
     ),
-    "vane_oil_from_grade.grade": (
-        "a number of ISO 3448", lambda v: v("grade") not in ISO_3448,
-    ),
+    "viscosity_2": ("not higher if hotter", thickens),
+    "vane_oil_grade_viscosity.grade": ("number of ISO 3448", no_grade),
+    "vane_oil_from_grade.grade": ("number of ISO 3448", no_grade),
     "vane_displacement_roots_outlet.vanes": (
-        "the vanes leave room in the ring",
-        lambda v: v("vanes") * v("vane_thickness")
-        >= math.pi * (v("large_radius") + v("small_radius")) * LESS,
+        "times vane_thickness less than pi (large_radius + small_radius)",
+        lambda v: above(
+            v("vanes") * v("vane_thickness"), math.pi * (v("large_radius") + v("small_radius"))
+        ),
     ),
-    "vane_thread_strength.diameter": ("the sizes of the grade", no_size_of_its_grade),
+    "vane_thread_strength.diameter": (
+        "of an SAE grade from 1/4 in to 1-1/2 in", no_size_of_its_grade,
+    ),
 }
+
+
+def rule_of(leaf):
+    """The rule in words of a number, or None."""
+    return next((r for r in (leaf.rule, leaf.rule.split(".")[1]) if r in RULES), None)
 
 
 class Report:
@@ -165,6 +214,14 @@ class Trial:
         }
         self.params = {p["name"]: p for p in function.params}
         self.names = {*(x.name for x in self.leaves.values()), *self.params, "result"}
+        self.ruled = [x for x in self.leaves.values() if rule_of(x)]
+        for leaf in self.ruled:
+            words = RULES[rule_of(leaf)][0]
+            if words not in " ".join(leaf.item["text"].split()):
+                self.breach(
+                    leaf, "words",
+                    f"{leaf} is held to a rule that its documentation does not give: '{words}'.",
+                )
         self.readers = {}
         for leaf in self.leaves.values():
             for key in function.references(leaf):
@@ -304,11 +361,29 @@ class Trial:
             )
         elif outcome.name not in outcome.text:
             self.breach(leaf, "text", f"{words}: the sentence does not name it: {outcome.text!r}.")
+        elif not self.says_unit(outcome):
+            unit = self.named[outcome.name, outcome.index].item["unit"]
+            self.breach(
+                leaf, "unit",
+                f"{words}: {outcome.name} is documented in [{unit}], but the sentence says: "
+                f"{outcome.text!r}",
+            )
         elif leaf and out == [leaf] and not same(outcome.value, float(x)):
             self.breach(leaf, "value", f"{words}: error.value is {outcome.value!r}.")
 
+    def says_unit(self, outcome):
+        unit = self.named[outcome.name, outcome.index].item["unit"]
+        return says_unit(outcome.text, unit, self.function.manifest["topic"])
+
     def taken(self, leaf, words, outcome):
         if outcome.code == OK:
+            for y in self.ruled:
+                if self.broken(y) > SLIGHT:
+                    self.breach(
+                        leaf, "rule",
+                        f"{words} breaks a documented rule of {y}, "
+                        f"'{RULES[rule_of(y)][0]}', yet it is accepted.",
+                    )
             for y in self.call.outs:
                 if y.code == "d" and not math.isfinite(outcome.outputs.get(y.key, 0.0)):
                     self.breach(
@@ -327,6 +402,12 @@ class Trial:
             if rule:
                 self.report.used.add(rule)
                 self.report.excepted += 1
+                if not self.says_unit(outcome):
+                    self.breach(
+                        leaf, "unit",
+                        f"{words}: the unit of {outcome.name} is not in the sentence: "
+                        f"{outcome.text!r}",
+                    )
             else:
                 self.breach(
                     leaf, "inside",
@@ -365,7 +446,11 @@ class Trial:
         leaf = self.named.get((outcome.name, outcome.index))
         if outcome.code != INVALID_ARGUMENT or not leaf:
             return None
-        rule = leaf.rule if leaf.rule in RULES else leaf.rule.split(".")[1]
+        # Of a number that is no number nothing can be told.
+        return rule_of(leaf) if rule_of(leaf) and not self.broken(leaf) < -SLIGHT else None
+
+    def broken(self, leaf):
+        """By how much the rule in words of a number is broken."""
 
         def beside(name):
             path = tuple(name.split("."))
@@ -373,7 +458,7 @@ class Trial:
                 return self.call.values[(leaf.param, leaf.index, leaf.fields[:-1] + path)]
             return self.call.values[(path[0], None, path[1:])]
 
-        return rule if rule in RULES and RULES[rule][1](beside) else None
+        return RULES[rule_of(leaf)][1](beside)
 
     def length_of(self, leaf):
         return self.params.get(leaf.param, {}).get("length")
@@ -384,6 +469,29 @@ class Trial:
             if self.length_of(y) == leaf.param and y.index >= self.call.values[leaf.key]:
                 if outcome.outputs[y.key] != draw.POISON[y.code]:
                     self.breach(leaf, "beyond", f"{words}, yet output {y} is written.")
+
+    def longest(self, name):
+        """Both sides of the limit of a length that no array at hand can have.
+
+        The arrays are NULL: which of the two is refused shows whether the length is.
+        """
+        leaf = self.leaves[(name, None, ())]
+        most, held = self.function.limit(leaf, "high", self.call.values), self.call.values[leaf.key]
+        if most is None or most <= LONGEST:
+            return
+        arrays = [p["name"] for p in self.function.params if p["length"] == name]
+        for x, blamed in ((int(most), arrays), (int(most) + 1, [name])):
+            words = f"{name} = {x} and NULL for {' and '.join(arrays)}"
+            self.report.making(f"{self.function.name}() with {words} ({self.where})")
+            self.call.values[leaf.key] = x
+            outcome = self.call.run(null=arrays)
+            if outcome.code != INVALID_ARGUMENT or outcome.name not in blamed:
+                self.breach(
+                    leaf, "longest",
+                    f"{words} must be refused by the name of {' or '.join(blamed)}, but it "
+                    f"{said(outcome)}.",
+                )
+        self.call.values[leaf.key] = held
 
     def null(self, param):
         name = param["name"]
@@ -425,6 +533,8 @@ def check(function, seed, draws, report):
                     continue
             for x in values_for(function, leaf, trial.call.values) + trial.likes(leaf):
                 trial.attack(leaf, x, bare=i == 0)
+        for name in function.lengths:
+            trial.longest(name)
         for _ in range(TOGETHER):
             trial.together(rng)
         for param in function.params:
@@ -467,8 +577,10 @@ def work(options, board):
         check(function, options.seed, options.draws, report)
     if not options.patterns:
         others(interface, report)
-    if left:
-        print(f"not tested, pointers to pointers or text go in: {', '.join(left)}")
+    line, nameless = draw.undrawn(left)
+    print(line, end="\n" if line else "")
+    for sentence in nameless:
+        report.breach(sentence, sentence)
     print(f"rules in words that refused what the ranges hold, {report.excepted} times:")
     for rule in sorted(report.used):
         print(f"    {rule}: {RULES[rule][0]}")

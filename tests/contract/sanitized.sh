@@ -1,7 +1,8 @@
 #!/bin/sh
-# ranges.py and units.py against a library compiled anew under the address and
-# undefined-behaviour sanitizers: whatever is put in, no call may read or write
-# beside its memory, overflow an integer or leave a pointer unaligned.
+# ranges.py and units.py against a library compiled anew, with the base units of
+# units.py, under the address and undefined-behaviour sanitizers: whatever is put
+# in, no call may read or write beside its memory, overflow an integer or leave a
+# pointer unaligned.
 #   sh sanitized.sh SOURCE_DIR WORK_DIR MANIFEST [PATTERN...]
 # WORK_DIR is made and holds the library; PYTHON names the interpreter.
 set -eu
@@ -35,17 +36,19 @@ done
 # shellcheck disable=SC2046
 "$compiler" -std=c11 -g -O1 -ffp-contract=off -fPIC -shared -fsanitize=address,undefined \
 	-fno-sanitize-recover=all -fno-omit-frame-pointer '-DVANE_VERSION="0"' \
-	-I"$source/include" -I"$source/lib" -I"$work" $(pkg-config --cflags gsl) \
-	"$source"/lib/*.c -o "$work/libvane.so" $(pkg-config --libs gsl) -lm
+	-include "$here/scaled.h" -I"$source/include" -I"$source/lib" -I"$work" \
+	$(pkg-config --cflags gsl) "$here/scaled.c" "$source"/lib/*.c -o "$work/libvane.so" $(pkg-config --libs gsl) -lm
 
+# Until units.py sets them its base units are 1: the library as it is shipped.
 VANE_LIBRARY=$work/libvane.so
+VANE_SCALED_LIBRARY=$VANE_LIBRARY
 VANE_MANIFEST=$manifest
 # Every buffer from malloc, so that the end of each is watched.
 PYTHONMALLOC=malloc
 PYTHONDONTWRITEBYTECODE=1
 ASAN_OPTIONS=detect_leaks=0:allocator_may_return_null=1:exitcode=66
 UBSAN_OPTIONS=halt_on_error=1:print_stacktrace=1:exitcode=66
-export VANE_LIBRARY VANE_MANIFEST PYTHONMALLOC PYTHONDONTWRITEBYTECODE
+export VANE_LIBRARY VANE_SCALED_LIBRARY VANE_MANIFEST PYTHONMALLOC PYTHONDONTWRITEBYTECODE
 export ASAN_OPTIONS UBSAN_OPTIONS
 status=0
 LD_PRELOAD=$loaded "$python" "$here/ranges.py" --draws 2 "$@" || status=1

@@ -15,7 +15,7 @@ the result one. A record is a table that refuses unknown fields; record:table() 
 
 Errors are tables that print as their message: code, status, parameter, value, index, text, message
 (the text after the function's name), and result where arrays were computed. The index counts from
-0, as in C.
+0, as the library does; where a sentence speaks of gap[2], it counts from 1, as Lua does.
 
 VANE_LIBRARY, VANE_MANIFEST and VANE_CDEF name files that go before those found.
 ]]
@@ -45,4 +45,6 @@ for _, item in ipairs(manifest.functions) do
 	end
 end
 
-return vane
+return setmetatable(vane, {__index = function(_, name)
+	library.refuse("vane", tostring(name), nil, "there is nothing called '%s'.", tostring(name))
+end})

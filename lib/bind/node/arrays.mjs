@@ -15,10 +15,13 @@ export const isTyped = (value) => (Array.isArray(value) ? isTyped(value[0]) : is
 
 const product = (sizes) => sizes.reduce((all, size) => all * size, 1);
 
-function shapeOf(value) {
-	if (!isList(value))
-		return [];
-	return [value.length, ...(value.length > 0 ? shapeOf(value[0]) : [])];
+function shapeOf(value, what) {
+	const shape = [];
+	for (let part = value; isList(part); part = part[0])
+		// More dimensions than these, and the array holds itself.
+		if (shape.push(part.length) > 32)
+			throw wrong(what, "a number or an array of numbers", value);
+	return shape;
 }
 
 /** The numbers of nested arrays, side by side. */
@@ -36,7 +39,7 @@ function flat(value, shape, what) {
 			data[end++] = part;
 			return;
 		}
-		if (part?.length !== shape[depth])
+		if (!isList(part) || part.length !== shape[depth])
 			throw new TypeError(`${what} must have rows of equal length`);
 		for (const inner of part)
 			append(inner, depth + 1);
@@ -91,8 +94,9 @@ export function nested(data, shape, typed) {
 
 /** The shape of the result, and for each value its numbers and the stride to read them with. */
 export function broadcast(caller, names, values) {
-	const shapes = values.map(shapeOf);
-	const data = values.map((x, i) => flat(x, shapes[i], `${caller}: ${names[i]}`));
+	const whats = names.map((name) => `${caller}: ${name}`);
+	const shapes = values.map((x, i) => shapeOf(x, whats[i]));
+	const data = values.map((x, i) => flat(x, shapes[i], whats[i]));
 	const shape = commonShape(caller, names, shapes);
 	const count = product(shape);
 	return {

@@ -15,10 +15,19 @@ export function inputs({ params }) {
 export const outputs = ({ params }) =>
 	params.filter(({ direction, name }) => direction !== "in" && name !== "error");
 
+/** C's names, and its nothing, as JavaScript has them. */
+function translated(words) {
+	return words
+		.replace(/\bvane_(?=\w+\()|\bVANE_(?=[A-Z])|(?<=\benum )vane_/g, "")
+		.replace(/[.;] [^.;]*\bNULL\b[^.;]*/g, "")
+		.replaceAll("->index is -1", ".index is null")
+		.replaceAll("->", ".");
+}
+
 function wrapped(words, first, rest) {
 	const lines = [first];
 	let fresh = true;
-	for (const word of words.split(" ")) {
+	for (const word of translated(words).split(" ")) {
 		const line = fresh ? lines.at(-1) + word : `${lines.at(-1)} ${word}`;
 		if (fresh || line.length <= WIDTH)
 			lines[lines.length - 1] = line;
@@ -75,7 +84,7 @@ export function document(item) {
 	const parts = [
 		`${plainName(item.name)}(${given.map(({ name }) => name).join(", ")})`,
 		wrapped(item.brief, "", ""),
-		item.formula.replace(/^(?=.)/gm, "    "),
+		translated(item.formula).replace(/^(?=.)/gm, "    "),
 		...item.doc.split("\n\n").map((paragraph) => wrapped(paragraph, "", "")),
 		given.length ? table(given.map((param) => [param.name, sentence(param)])) : "",
 		table(returned(item)),
@@ -86,7 +95,12 @@ export function document(item) {
 
 export function documentRecord(record) {
 	const fields = record.fields.map((field) => [field.name, sentence(field)]);
-	return [plainName(record.name), record.brief, table(fields)].join("\n\n");
+	return [plainName(record.name), wrapped(record.brief, "", ""), table(fields)].join("\n\n");
+}
+
+export function documentEnum({ brief, values }) {
+	const rows = values.map((item) => [plainName(item.name), `${item.value}: ${item.brief}`]);
+	return [wrapped(brief, "", ""), table(rows)].join("\n\n");
 }
 
 /** Every topic with its functions. */

@@ -12,14 +12,23 @@
  * What help() says may be left out is undefined or null then.
  *
  * A call that is written wrongly throws a TypeError; values that the library refuses, a VaneError,
- * whose result holds what was computed all the same where the call was for many elements.
+ * whose result holds what was computed all the same where the call was for many elements. Its index
+ * counts from 0; where no element is at fault, it is null.
  */
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { inspect } from "node:util";
 import koffi from "koffi";
 import { broadcast, isList, isTyped, nested, wrong } from "./arrays.mjs";
-import { document, documentRecord, documentTopics, inputs, outputs, plainName } from "./help.mjs";
+import {
+	document,
+	documentEnum,
+	documentRecord,
+	documentTopics,
+	inputs,
+	outputs,
+	plainName,
+} from "./help.mjs";
 
 const read = (path) => JSON.parse(readFileSync(path, "utf8"));
 const beside = (name) => fileURLToPath(new URL(name, import.meta.url));
@@ -61,9 +70,9 @@ export class VaneError extends Error {
 		super(`${caller}: ${text}`);
 		this.code = error.code;
 		this.status = statusName(error.code);
-		this.parameter = error.name;
+		this.parameter = error.name || null;
 		this.value = error.value;
-		this.index = error.index;
+		this.index = error.index >= 0 ? Number(error.index) : null;
 		this.text = text;
 	}
 }
@@ -74,7 +83,7 @@ function isPlain(value) {
 	return isObject(value) && [Object.prototype, null].includes(Object.getPrototypeOf(value));
 }
 
-// An integer that does not fit would be cut off on its way to C without a word.
+// What does not fit would be cut off on its way to C without a word.
 const scalars = {
 	double: { words: "a number", zero: 0, is: (x) => typeof x === "number" },
 	int32_t: {
@@ -86,9 +95,11 @@ const scalars = {
 	char: { words: "a string", zero: "", is: (x) => typeof x === "string" },
 };
 
-function scalar(kind, value, what) {
+function scalar(kind, value, what, room = Infinity) {
 	if (!scalars[kind].is(value))
 		throw wrong(what, scalars[kind].words, value);
+	if (kind === "char" && Buffer.byteLength(value) >= room)
+		throw wrong(what, `a string of fewer than ${room} bytes`, value);
 	return value;
 }
 
@@ -124,7 +135,7 @@ function fill(record, given, what) {
 		if (records[field.type])
 			fill(record[name], value, where);
 		else
-			record[name] = scalar(field.type, value, where);
+			record[name] = scalar(field.type, value, where, field.length);
 	}
 	return record;
 }
@@ -194,7 +205,16 @@ function ordered(caller, params, given) {
 	return given;
 }
 
-const vane = { VaneError, help };
+// The prototype is asked only for what vane has not: a misspelt constant would be undefined without
+// a word. What Node itself asks objects for, "then" or "toJSON", is of another pattern.
+const guard = new Proxy(Object.prototype, {
+	get(target, name, receiver) {
+		if (typeof name === "string" && /^[a-z\d]+_/i.test(name))
+			throw new TypeError(`vane: there is nothing called ${name}`);
+		return Reflect.get(target, name, receiver);
+	},
+});
+const vane = Object.assign(Object.create(guard), { VaneError, help });
 for (const item of manifest.records)
 	vane[plainName(item.name)] = addRecord(item);
 
@@ -359,18 +379,27 @@ for (const item of manifest.functions.filter(({ topic }) => topic !== "array")) 
 	vane[name] = Object.defineProperty(kinds[item.kind](item, name), "name", { value: name });
 }
 
-/** Prints what the library says about a function or a record, or lists all functions. */
+const pages = [
+	[manifest.functions, document],
+	[manifest.records, documentRecord],
+	[manifest.enums, documentEnum],
+];
+
+/** Prints what the library says about a function, a record or an enum; or lists all functions. */
 export function help(what) {
 	const name = typeof what === "function" ? what.name : what;
-	const named = (item) => plainName(item.name) === name;
-	const found = manifest.functions.find(named);
-	const record = manifest.records.find(named);
-	if (name !== undefined && !found && !record)
-		throw new TypeError(`help: there is no function or record ${name}`);
-	if (found)
-		console.log(document(found));
-	else
-		console.log(record ? documentRecord(record) : documentTopics(manifest));
+	if (name === undefined) {
+		console.log(documentTopics(manifest));
+		return;
+	}
+	for (const [items, write] of pages) {
+		const found = items.find((item) => plainName(item.name) === name);
+		if (found) {
+			console.log(write(found));
+			return;
+		}
+	}
+	throw new TypeError(`help: there is nothing called ${name}`);
 }
 
 export default Object.freeze(vane);

@@ -13,7 +13,8 @@ import _docs  # noqa: E402
 HEAD = '''"""Types of the module vane, written from the manifest."""
 
 from enum import IntEnum, IntFlag
-from typing import Any, Iterator, Mapping, NamedTuple, Optional, Sequence, Union, overload
+from typing import Any, ItemsView, Iterator, KeysView, Mapping, NamedTuple, Optional, Sequence
+from typing import Union, ValuesView, overload
 
 __version__: str
 _Array = Any
@@ -29,9 +30,16 @@ class Error(ValueError):
     text: str
     result: Any
 
+# No Mapping by name, or one record would serve for another.
 class _Record:
-    def keys(self) -> Iterator[str]: ...
+    def keys(self) -> KeysView[str]: ...
+    def values(self) -> ValuesView[Any]: ...
+    def items(self) -> ItemsView[str, Any]: ...
+    def get(self, name: str, default: Any = ...) -> Any: ...
     def __getitem__(self, name: str) -> Any: ...
+    def __contains__(self, name: object) -> bool: ...
+    def __iter__(self) -> Iterator[str]: ...
+    def __len__(self) -> int: ...
     def as_dict(self) -> dict[str, Any]: ...
 '''
 NUMBERS = {"double": "float", "int32_t": "int", "int64_t": "int"}
@@ -40,7 +48,7 @@ NUMBERS = {"double": "float", "int32_t": "int", "int64_t": "int"}
 def type_of(item):
     base = item["type"].replace("const ", "").rstrip(" *")
     if base == "char":
-        return "bytes" if "*" not in item["type"] else "str"
+        return "str"
     # By a second name, for fields bear those of records.
     return NUMBERS.get(base) or f"_{_docs.python_name(base)}"
 
@@ -50,7 +58,7 @@ def taken(item):
     kind = type_of(item)
     if kind.startswith("_"):
         kind = f"Union[{kind}, Mapping[str, Any]]"
-    return f"Union[Sequence[{kind}], Any]" if item["length"] and kind != "bytes" else kind
+    return f"Union[Sequence[{kind}], Any]" if item["length"] and kind != "str" else kind
 
 
 def block(words):

@@ -38,5 +38,26 @@ find "$tree" -name meson.build -exec sed -i \
 sed -i "s|install_dir: get_option('datadir') / 'libvane'|install_dir: \
 python.get_install_dir(pure: false) / 'vane'|" "$tree/docs/meson.build"
 
-"${PYTHON:-python3}" -m pip --disable-pip-version-check wheel --no-build-isolation --no-deps --no-index \
-	--wheel-dir "$out" "$tree"
+PYTHON=${PYTHON:-python3}
+"$PYTHON" -m pip --disable-pip-version-check wheel --no-build-isolation --no-deps --no-index \
+	--wheel-dir "$tree/wheel" "$tree"
+
+# ctypes loads the library, so any Python 3 will do; meson-python takes all that belongs to one
+# architecture for made for one Python.
+"$PYTHON" - "$tree"/wheel/*.whl "$out" <<'END'
+import base64, hashlib, pathlib, re, sys, zipfile
+
+built, out = map(pathlib.Path, sys.argv[1:])
+general = re.sub(r"-[^-]+-[^-]+(-[^-]+\.whl)$", r"-py3-none\1", built.name)
+with zipfile.ZipFile(built) as old, zipfile.ZipFile(out / general, "w") as new:
+    contents = {item.filename: old.read(item) for item in old.infolist()}
+    (tag,) = (n for n in contents if n.endswith(".dist-info/WHEEL"))
+    (record,) = (n for n in contents if n.endswith(".dist-info/RECORD"))
+    contents[tag] = re.sub(rb"(?m)^Tag: [^-]+-[^-]+-", b"Tag: py3-none-", contents[tag])
+    digest = base64.urlsafe_b64encode(hashlib.sha256(contents[tag]).digest()).rstrip(b"=")
+    entry = b"%s,sha256=%s,%d" % (tag.encode(), digest, len(contents[tag]))
+    line = rb"(?m)^%s,[^\r\n]*" % re.escape(tag.encode())
+    contents[record] = re.sub(line, entry, contents[record])
+    for item in old.infolist():
+        new.writestr(item, contents[item.filename], zipfile.ZIP_DEFLATED)
+END

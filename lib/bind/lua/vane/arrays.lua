@@ -74,8 +74,9 @@ local function array_of_table(value, caller, parameter)
 		end
 		if type(item) ~= "table" or #item ~= extent then
 			refuse_part("%s must be a row of %d, like the first.", item, depth, extent)
-		elseif extent == 0 and next(item) ~= nil then
-			refuse_part("%s must be a list of numbers.", item, depth)
+		elseif not records.is_list(item) then
+			refuse_part("%s must be a list of numbers, without holes or other keys.",
+				item, depth)
 		end
 		for i = 1, extent do
 			at[depth] = i

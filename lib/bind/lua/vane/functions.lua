@@ -65,9 +65,10 @@ local function list_for(param, value, caller)
 		end
 		return numbers_of(param, array.data, array.shape[1], caller)
 	end
-	if type(value) ~= "table" or records.of(value) or #value == 0 and next(value) ~= nil then
-		refuse(caller, param.name, value, "%s must be a list of records '%s'; it is %s.",
-			param.name, param.record.short, records.described(value))
+	if not records.is_list(value) then
+		refuse(caller, param.name, value, "%s must be a list of records '%s', without " ..
+			"holes or other keys; it is %s.", param.name, param.record.short,
+			records.described(value))
 	end
 	local data = ffi.new(param.base .. "[?]", #value)
 	for i = 1, #value do

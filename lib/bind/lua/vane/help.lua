@@ -5,9 +5,16 @@ local refuse = require "vane.library".refuse
 
 local WIDTH = 79
 
+--- C's names, and its nothing, as Lua has them.
+local function in_lua(words)
+	return (words:gsub("%f[%w_]vane_([%w_]+%()", "%1"):gsub("%f[%w_]VANE_(%u)", "%1")
+		:gsub("enum vane_", "enum "):gsub("[.;] [^.;]*%f[%w]NULL%f[%W][^.;]*", "")
+		:gsub("%->index is %-1", ".index is nil"):gsub("%->", "."))
+end
+
 local function wrapped(text, first, rest)
 	local lines, line, begun = {}, first, false
-	for word in text:gmatch("%S+") do
+	for word in in_lua(text):gmatch("%S+") do
 		if begun and #line + 1 + #word > WIDTH then
 			lines[#lines + 1], line, begun = line, rest, false
 		end
@@ -88,7 +95,7 @@ local function help_function(item)
 		wrapped(item.brief, "", ""),
 	}
 	if item.formula ~= "" then
-		parts[#parts + 1] = "    " .. item.formula:gsub("\n", "\n    ")
+		parts[#parts + 1] = "    " .. in_lua(item.formula):gsub("\n", "\n    ")
 	end
 	for paragraph in item.doc:gmatch("[^\n]+") do
 		parts[#parts + 1] = wrapped(paragraph, "", "")

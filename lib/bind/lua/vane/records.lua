@@ -12,6 +12,18 @@ function records.of(value)
 	return type(value) == "table" and record_of_meta[getmetatable(value)] or nil
 end
 
+--- Whether nothing but elements 1 to # is in a table: what follows a hole, # may not count.
+function records.is_list(value)
+	if type(value) ~= "table" or records.of(value) then
+		return false
+	end
+	local count = 0
+	for _ in pairs(value) do
+		count = count + 1
+	end
+	return count == #value
+end
+
 --- 'a string' or 'a record "oil"', for sentences.
 function records.described(value)
 	local record = records.of(value)
@@ -19,12 +31,13 @@ function records.described(value)
 		or value == nil and "nil" or "a " .. type(value)
 end
 
---- Lua's numbers and C's, int64_t among them.
+--- Lua's numbers and C's, int64_t among them; of a complex one tonumber() takes the real part.
 function records.number(value)
 	if type(value) == "number" then
 		return value
 	end
-	return type(value) == "cdata" and tonumber(value) or nil
+	local real = type(value) == "cdata" and not tostring(ffi.typeof(value)):find("complex")
+	return real and tonumber(value) or nil
 end
 
 -- The FFI would cut off a fraction, and wrap what does not fit, without a word.
@@ -91,8 +104,11 @@ local function plain(values)
 	return copy
 end
 
---- As few digits as tell the number from every other.
+--- As few digits as tell the number from every other; inf and nan are no words of Lua.
 local function digits(x)
+	if x ~= x or math.abs(x) == math.huge then
+		return x ~= x and "0/0" or x > 0 and "1/0" or "-1/0"
+	end
 	for precision = 15, 17 do
 		local text = ("%." .. precision .. "g"):format(x)
 		if tonumber(text) == x or precision == 17 then

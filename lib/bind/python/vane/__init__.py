@@ -72,30 +72,21 @@ def _load(namespace):
             f"{loaded._name} is version {running}, its manifest {manifest['version']}"
         )
 
-    names = ["Error"]
     records = _make_records(manifest)
-    for c_name, record in records.items():
-        namespace[_python_name(c_name)] = record
-        names.append(record.__name__)
+    public = {"Error": Error, **{record.__name__: record for record in records.values()}}
     for item in manifest["enums"]:
         members = {_python_name(v["name"]): v["value"] for v in item["values"]}
         kind = _enum.IntFlag if item["set"] else _enum.IntEnum
         made = kind(_python_name(item["name"]), members, module="vane")
         made.__doc__ = item["brief"]
-        namespace[made.__name__] = made
-        names.append(made.__name__)
-        for member in made:
-            namespace[member.name] = member
-            names.append(member.name)
+        public.update({made.__name__: made, **made.__members__})
     builder = _Builder(loaded, records)
     for function in manifest["functions"]:
         # The formulas themselves take arrays; their door needs no name here.
         if function["topic"] != "array":
             made = builder.build(function)
-            namespace[made.__name__] = made
-            names.append(made.__name__)
-    namespace["__version__"] = manifest["version"]
-    namespace["__all__"] = names
+            public[made.__name__] = made
+    namespace.update(public, __version__=manifest["version"], __all__=list(public))
 
 
 _load(globals())

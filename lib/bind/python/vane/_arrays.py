@@ -4,12 +4,7 @@ import collections.abc
 import ctypes
 import math
 
-from ._records import real
-
-try:
-    import numpy
-except ImportError:
-    numpy = None
+from ._records import masked, numpy, real
 
 DOUBLE = ctypes.sizeof(ctypes.c_double)
 NOT_ARRAYS = (str, bytes, bytearray, collections.abc.Mapping, collections.abc.Set)
@@ -54,16 +49,27 @@ def finished(result, shape, values):
 
 def real_array(value, what):
     """A float64 array; NumPy by itself would also take text, None and complex numbers."""
+    if is_scalar(value):
+        value = real(value, what)
     try:
-        array = numpy.asarray(real(value, what) if is_scalar(value) else value)
-    except ValueError:
+        # To look into lists comes first, for NumPy makes NaN of what is masked in them.
+        array = None if any_masked(value) else numpy.asarray(value)
+    except (TypeError, ValueError, RecursionError):
         raise TypeError(f"{what} must be numbers in equal rows") from None
+    if array is None:
+        raise TypeError(f"{what} must be numbers; some are masked")
     if array.dtype.kind == "O":
         flat = [real(x, what) for x in array.flat]
         return numpy.array(flat, dtype=float).reshape(array.shape)
     if array.dtype.kind not in "biuf":
         raise TypeError(f"{what} must be numbers")
     return array.astype(float, copy=False)
+
+
+def any_masked(value):
+    if is_scalar(value) or isinstance(value, numpy.ndarray):
+        return masked(value)
+    return any(map(any_masked, value))
 
 
 def _with_numpy(names, values, what, out):
@@ -93,7 +99,7 @@ def _without_numpy(names, values, what):
     for name, value in zip(names, values):
         try:
             shapes.append(_shape(value))
-        except ValueError:
+        except (ValueError, RecursionError):
             raise TypeError(f"{what}: {name} must be numbers in equal rows") from None
     rank = max(len(s) for s in shapes)
     padded = [(1,) * (rank - len(s)) + s for s in shapes]

@@ -10,16 +10,28 @@ WIDTH = 79
 
 def python_name(c_name):
     """vane_slot_flow and VANE_RING_CYCLOIDAL without the prefix."""
-    return c_name[len("vane_") :]
+    return unreserved(c_name[len("vane_") :])
+
+
+def unreserved(name, *reserved):
+    """A name that Python reserves ends in _, as is the custom."""
+    return name + "_" * (keyword.iskeyword(name) or name in reserved)
 
 
 def read(path):
-    """The manifest; a field whose name Python reserves ends in _, as is the custom."""
+    """The manifest, with names that Python allows."""
     with open(path, encoding="utf-8") as file:
         manifest = json.load(file)
     for record in manifest["records"]:
         for field in record["fields"]:
-            field["name"] += "_" * keyword.iskeyword(field["name"])
+            field["name"] = unreserved(field["name"])
+    for function in manifest["functions"]:
+        # By this name a formula takes the array to write to.
+        taken = ["out"] if function["kind"] == "formula" else []
+        for param in function["params"]:
+            param["name"] = unreserved(param["name"], *taken)
+            if isinstance(param["length"], str):
+                param["length"] = unreserved(param["length"], *taken)
     return manifest
 
 
@@ -42,7 +54,7 @@ def table(rows):
     lines = []
     for name, words in rows:
         lines += textwrap.wrap(
-            words,
+            in_python(words),
             WIDTH,
             initial_indent=name.ljust(column),
             subsequent_indent=" " * column,
@@ -69,16 +81,22 @@ def outputs(function):
 
 
 def in_python(words):
-    """C's names as Python has them."""
-    return re.sub(r"\b(enum vane_|vane_(?=\w+\()|VANE_(?=[A-Z]))", "vane.", words)
+    """C's names, and its nothing, as Python has them."""
+    words = re.sub(r"\b(enum vane_|vane_(?=\w+\()|VANE_(?=[A-Z]))", "vane.", words)
+    words = re.sub(r"[.;] [^.;]*\bNULL\b[^.;]*", "", words)
+    return words.replace("->index is -1", ".index is None").replace("->", ".")
+
+
+def fill(words):
+    return textwrap.fill(in_python(words), WIDTH)
 
 
 def document(function):
     """The docstring of a function."""
-    parts = [textwrap.fill(function["brief"], WIDTH)]
+    parts = [fill(function["brief"])]
     if function["formula"]:
-        parts.append(textwrap.indent(function["formula"], "    "))
-    parts += [textwrap.fill(p, WIDTH) for p in function["doc"].split("\n\n") if p]
+        parts.append(textwrap.indent(in_python(function["formula"]), "    "))
+    parts += [fill(p) for p in function["doc"].split("\n\n") if p]
     if inputs(function):
         parts.append(table([(p["name"], sentence(p)) for p in inputs(function)]))
     if function["kind"] in ("formula", "text"):
@@ -94,12 +112,12 @@ def document(function):
     notes = [(word.capitalize(), function[word]) for word in ("valid", "source") if function[word]]
     notes += [("Constant", sentence(c)) for c in function["constants"]]
     parts.append(table(notes))
-    return in_python("\n\n".join(part for part in parts if part))
+    return "\n\n".join(part for part in parts if part)
 
 
 def document_record(record):
     rows = [(f["name"], sentence(f)) for f in record["fields"]]
-    return in_python(f"{textwrap.fill(record['brief'], WIDTH)}\n\n{table(rows)}")
+    return f"{fill(record['brief'])}\n\n{table(rows)}"
 
 
 def plain_type(item):

@@ -2,32 +2,31 @@
 
 import collections
 import ctypes
-import keyword
 import math
 
 from . import _arrays
-from ._arrays import numpy
 from ._docs import document, inputs, outputs, python_name, trailing_optional
-from ._records import NUMBERS, Record, integer, mapping, real
+from ._records import NUMBERS, converted, masked, numpy, real
 
 PLAIN = {float, int} | ({numpy.float64} if numpy else set())
 
 # A real signature, for help(), editors and Python's own errors of calling; and
-# a formula of plain numbers goes straight to C.
+# a formula of plain numbers goes straight to C. What is not the caller's begins
+# with _, which no parameter does.
 FORMULA = """
 def {name}({names}, *, out=None):
-    if out is None and plain({kinds}):
+    if out is None and _plain({kinds}):
         try:
-            result = c({names}, None)
-        except ArgumentError:
-            result = nan
-        if result == result:
-            return result
-    return general({values}, out)
+            _result = _c({names}, None)
+        except _ArgumentError:
+            _result = _nan
+        if _result == _result:
+            return _result
+    return _general({values}, out)
 """
 OTHER = """
 def {name}({names}):
-    return general({values})
+    return _general({values})
 """
 
 
@@ -43,6 +42,8 @@ class Error(ValueError):
     text       the library's sentence
     result     of arrays: the result, NaN at each bad element; else None
     """
+
+    __module__ = "vane"
 
     def __init__(self, function, code, status, parameter, value, index, text, result=None):
         super().__init__(function, code, status, parameter, value, index, text, result)
@@ -87,10 +88,10 @@ class Builder:
             name,
             error.code,
             self.status(error.code).decode(),
-            error.name.decode() or None,
+            error.name or None,
             error.value,
             error.index if error.index >= 0 else None,
-            error.text.decode(),
+            error.text,
             result,
         )
 
@@ -116,11 +117,12 @@ class Builder:
             FORMULA,
             name,
             names,
-            general=general,
-            c=c,
-            plain=PLAIN.issuperset,
-            nan=float("nan"),
-            ArgumentError=ctypes.ArgumentError,
+            _general=general,
+            _c=c,
+            _plain=PLAIN.issuperset,
+            _type=type,
+            _nan=math.nan,
+            _ArgumentError=ctypes.ArgumentError,
         )
 
     def run(self, c_name, names, values, out):
@@ -153,6 +155,8 @@ class Builder:
         )
         given, wanted = inputs(function), outputs(function)
         results = collections.namedtuple(name, [p["name"] for p in wanted])
+        # Where pickle finds it, for by its own name there is the function.
+        results.__module__, results.__qualname__ = "vane", f"{name}.results"
 
         def general(values):
             passed, lengths = {}, {}
@@ -161,7 +165,8 @@ class Builder:
                 if value is None and param["optional"]:
                     passed[param["name"]] = None
                     continue
-                passed[param["name"]] = value = argument(param, kind, value, what)
+                take = array_argument if param["length"] else converted
+                passed[param["name"]] = value = take(kind, value, what)
                 if isinstance(value, int):
                     # A length that only outputs have; what is no length the library refuses.
                     lengths[param["name"]] = max(value, 0)
@@ -185,8 +190,9 @@ class Builder:
                 self.raise_error(name, error, made if several else None)
             return made
 
-        made = define(OTHER, name, [p["name"] for p in given], general=general)
+        made = define(OTHER, name, [p["name"] for p in given], _general=general)
         made.__defaults__ = (None,) * trailing_optional(given)
+        made.results = results
         return made
 
     def defaults(self, name, function):
@@ -198,22 +204,20 @@ class Builder:
             c(ctypes.byref(record))
             return record
 
-        return define(OTHER, name, [], general=general)
+        return define(OTHER, name, [], _general=general)
 
     def text(self, name, function):
         params = function["params"]
-        c = self.declare(
-            function["name"], ctypes.c_char_p, [self.kind(p) for p in params]
-        )
+        c = self.declare(function["name"], ctypes.c_char_p, [self.kind(p) for p in params])
 
         def general(values):
             numbers = (
-                argument(p, self.kind(p), v, f"{name}: {p['name']}")
+                converted(self.kind(p), v, f"{name}: {p['name']}")
                 for p, v in zip(params, values)
             )
             return c(*numbers).decode()
 
-        return define(OTHER, name, [p["name"] for p in params], general=general)
+        return define(OTHER, name, [p["name"] for p in params], _general=general)
 
     def kind(self, param):
         base = param["type"].replace("const ", "").rstrip(" *")
@@ -221,28 +225,14 @@ class Builder:
 
 
 def define(template, name, names, **within):
-    assert not any(map(keyword.iskeyword, names)), names
     source = template.format(
         name=name,
         names=", ".join(names),
         values="(" + "".join(f"{n}, " for n in names) + ")",
-        kinds="(" + "".join(f"type({n}), " for n in names) + ")",
+        kinds="(" + "".join(f"_type({n}), " for n in names) + ")",
     )
     exec(source, within)
     return within[name]
-
-
-def argument(param, kind, value, what):
-    """One input as ctypes takes it."""
-    if param["length"]:
-        return array_argument(kind, value, what)
-    if kind is ctypes.c_double:
-        return real(value, what)
-    if kind is ctypes.c_char_p:
-        return str(value).encode()
-    if not issubclass(kind, Record):
-        return integer(value, ctypes.sizeof(kind), what)
-    return value if isinstance(value, kind) else kind(mapping(value, what))
 
 
 def array_argument(kind, value, what):
@@ -253,17 +243,13 @@ def array_argument(kind, value, what):
             value = _arrays.real_array(value, what)
         elif value.dtype != numpy.dtype(kind):
             raise TypeError(f"{what} must have the dtype of {kind.__module__}.{kind.__name__}")
+        elif masked(value):
+            raise TypeError(f"{what} must be records; some are masked")
         return Borrowed(numpy.require(value, requirements=["C", "A"]))
-    try:
-        items = list(value)
-    except TypeError:
-        raise TypeError(f"{what} must be a sequence, not {value!r}") from None
-    if issubclass(kind, Record):
-        items = [x if isinstance(x, kind) else kind(mapping(x, what)) for x in items]
-    elif kind is ctypes.c_double:
-        items = [real(x, what) for x in items]
-    else:
-        items = [integer(x, ctypes.sizeof(kind), what) for x in items]
+    # Text, mappings and records go over their letters and names.
+    if isinstance(value, _arrays.NOT_ARRAYS) or not hasattr(value, "__iter__"):
+        raise TypeError(f"{what} must be a sequence, not {value!r}")
+    items = [converted(kind, x, what) for x in value]
     return (kind * len(items))(*items)
 
 

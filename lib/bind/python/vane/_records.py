@@ -2,18 +2,32 @@
 
 import collections.abc
 import ctypes
+import math
 import numbers
 import operator
 
 from ._docs import document_record, python_name
 
+try:
+    import numpy
+except ImportError:
+    numpy = None
+
 NUMBERS = {"double": ctypes.c_double, "int32_t": ctypes.c_int32, "int64_t": ctypes.c_int64}
+
+
+def masked(value):
+    """Whether NumPy holds a number for missing; what is under the mask is no number."""
+    if not numpy or not isinstance(value, numpy.ma.MaskedArray):
+        return False
+    # numpy.ma.is_masked() knows no records.
+    return any(numpy.ma.getmaskarray(value).tobytes())
 
 
 def integer(value, size, what):
     """An integer that fits; ctypes would cut it off without a word."""
     try:
-        value = operator.index(value)
+        value = operator.index(None if masked(value) else value)
     except TypeError:
         raise TypeError(f"{what} must be an integer, not {value!r}") from None
     if not -(1 << 8 * size - 1) <= value < 1 << 8 * size - 1:
@@ -27,7 +41,7 @@ def real(value, what):
         return value
     complex_kind = isinstance(value, numbers.Complex) and not isinstance(value, numbers.Real)
     try:
-        if not complex_kind and not isinstance(value, (str, bytes, bytearray)):
+        if not (complex_kind or isinstance(value, (str, bytes, bytearray)) or masked(value)):
             return float(value)
     except (TypeError, ValueError):
         pass
@@ -36,12 +50,29 @@ def real(value, what):
     raise TypeError(f"{what} must be a number, not {value!r}")
 
 
+def converted(kind, value, what):
+    """A number, a record or text as ctypes takes it."""
+    if kind is ctypes.c_double:
+        return real(value, what)
+    if kind in NUMBERS.values():
+        return integer(value, ctypes.sizeof(kind), what)
+    if issubclass(kind, Record):
+        return value if isinstance(value, kind) else kind(mapping(value, what))
+    if not isinstance(value, str):
+        raise TypeError(f"{what} must be text, not {value!r}")
+    if kind is ctypes.c_char_p:
+        return value.encode()
+    if len(value.encode()) >= ctypes.sizeof(kind):
+        raise ValueError(f"{what} must be of fewer than {ctypes.sizeof(kind)} bytes")
+    return value
+
+
 class Record(ctypes.Structure):
     """A record of the library.
 
     Made from named fields, from a mapping, or from another record with some
-    fields changed; what is not given is 0. dict(record) and record.as_dict()
-    give its fields back.
+    fields changed; what is not given is 0. It is a mapping itself: dict(record)
+    and record.as_dict() give its fields back.
     """
 
     __slots__ = ()
@@ -55,19 +86,21 @@ class Record(ctypes.Structure):
 
     def __setattr__(self, name, value):
         what = f"vane.{type(self).__name__}.{name}"
-        kind = self._members.get(name)
-        if kind is None:
+        if name not in self._members:
             raise AttributeError(f"there is no field {what}")
-        if issubclass(kind, Record):
-            value = value if isinstance(value, kind) else kind(mapping(value, what))
-        elif kind is ctypes.c_double:
-            value = real(value, what)
-        elif kind in NUMBERS.values():
-            value = integer(value, ctypes.sizeof(kind), what)
-        super().__setattr__(name, value)
+        super().__setattr__(name, converted(self._members[name], value, what))
 
-    def keys(self):
-        return self._members.keys()
+    keys = collections.abc.Mapping.keys
+    items = collections.abc.Mapping.items
+    values = collections.abc.Mapping.values
+    get = collections.abc.Mapping.get
+    __contains__ = collections.abc.Mapping.__contains__
+
+    def __iter__(self):
+        return iter(self._members)
+
+    def __len__(self):
+        return len(self._members)
 
     def __getitem__(self, name):
         if name not in self._members:
@@ -78,7 +111,7 @@ class Record(ctypes.Structure):
         """The fields as a dictionary, records inside as dictionaries too."""
         return {
             name: value.as_dict() if isinstance(value, Record) else value
-            for name, value in dict(self).items()
+            for name, value in self.items()
         }
 
     def __eq__(self, other):
@@ -91,14 +124,37 @@ class Record(ctypes.Structure):
 
     def __repr__(self):
         lines = [
-            f"    {name}={repr(value)},".replace("\n", "\n    ") + self._notes[name]
-            for name, value in dict(self).items()
+            f"    {name}={source(value)},".replace("\n", "\n    ") + self._notes[name]
+            for name, value in self.items()
         ]
         return "\n".join([f"vane.{type(self).__name__}(", *lines, ")"])
 
 
+# ctypes has a metaclass of its own, which keeps Record from being a subclass.
+collections.abc.Mapping.register(Record)
+
+
+class Text:
+    """A field of characters, which ctypes has as bytes, as text."""
+
+    def __init__(self, field):
+        self.field, self.offset = field, field.offset
+
+    def __get__(self, record, kind=None):
+        return self if record is None else self.field.__get__(record).decode()
+
+    def __set__(self, record, value):
+        self.field.__set__(record, value.encode())
+
+
+def source(value):
+    """What evaluates to the value; repr(nan) does not."""
+    finite = not isinstance(value, float) or math.isfinite(value)
+    return repr(value) if finite else f"float('{value}')"
+
+
 def mapping(value, what):
-    if not isinstance(value, (collections.abc.Mapping, Record)):
+    if not isinstance(value, collections.abc.Mapping):
         raise TypeError(f"{what} must be a record or a mapping, not {value!r}")
     return value
 
@@ -111,7 +167,7 @@ def make_records(manifest):
             f["name"]: kinds[f["type"]] * f["length"] if f["length"] else kinds[f["type"]]
             for f in record["fields"]
         }
-        kinds[record["name"]] = type(
+        kinds[record["name"]] = made = type(
             python_name(record["name"]),
             (Record,),
             {
@@ -126,4 +182,7 @@ def make_records(manifest):
                 },
             },
         )
+        for name, kind in members.items():
+            if kind not in kinds.values():
+                setattr(made, name, Text(getattr(made, name)))
     return {name: kind for name, kind in kinds.items() if name.startswith("vane_")}
