@@ -3,13 +3,11 @@
 #include "check.h"
 #include "dimension.h"
 
-#include <gsl/gsl_integration.h>
 #include <math.h>
 
 enum { MOST_READINGS = 100000 };
 
 #define HALF_THOU (12.7e-6 * VN_METRE)
-static const double root_half = 0.70710678118654752440;
 
 static int32_t failure(vane_error *error)
 {
@@ -146,88 +144,6 @@ int32_t vane_clearance_between(const vane_width *outer, const vane_width *inner,
 	return VANE_OK;
 }
 
-static double even_part(double t, void *middle)
-{
-	return exp(-0.5 * t * t) * cosh(*(const double *)middle * t);
-}
-
-/* Probability mass of half width h about m in standard units, where the two tails would cancel:
- * an integral of the even part, by a rule that neither allocates nor fails. */
-static double narrow_mass(double m, double h)
-{
-	const double root_two_pi = 2.50662827463100050242;
-	double sum, estimate, size, spread;
-	gsl_function f = {even_part, &m};
-	gsl_integration_qk21(&f, 0, h, &sum, &estimate, &size, &spread);
-	return 2 * sum * exp(-0.5 * m * m) / root_two_pi;
-}
-
-static double probability_within(double gap, double uncertainty, double low, double high)
-{
-	/* Without doubt the gap is either within or not. */
-	if (!(uncertainty > 0))
-		return gap >= low && gap <= high;
-	const double above = (gap - low) / uncertainty;
-	const double below = (high - gap) / uncertainty;
-	const double h = 0.5 * (high - low) / uncertainty;
-	const double m = 0.5 * (below - above);
-	if (h < 0.5 && fabs(m) * h < 0.5)
-		return narrow_mass(m, h);
-	if (above < 0)
-		return 0.5 * (erfc(-above * root_half) - erfc(below * root_half));
-	if (below < 0)
-		return 0.5 * (erfc(-below * root_half) - erfc(above * root_half));
-	return 0.5 * (erf(above * root_half) + erf(below * root_half));
-}
-
-static bool limits_ok(double gap, double uncertainty, double low, double high, vane_error *error)
-{
-	return vn_finite(gap, "gap", "m", error) &&
-	       vn_least(uncertainty, 0, "uncertainty", "m", error) &&
-	       vn_finite(low, "low", "m", error) && vn_above(high, low, "high", "m", error);
-}
-
-double vane_clearance_probability(double gap, double uncertainty, double low, double high,
-				  vane_error *error)
-{
-	vn_begin(error);
-	if (!limits_ok(gap, uncertainty, low, high, error))
-		return NAN;
-	return vn_result(probability_within(gap, uncertainty, low, high), error);
-}
-
-static int32_t verdict_of(double gap, double uncertainty, double low, double high, double coverage)
-{
-	const double guard = coverage * uncertainty;
-	if (gap < low - guard || gap > high + guard)
-		return VANE_VERDICT_FAILS;
-	if (gap >= low + guard && gap <= high - guard)
-		return VANE_VERDICT_CONFORMS;
-	return VANE_VERDICT_NOT_PROVEN;
-}
-
-int32_t vane_clearance_verdict(double gap, double uncertainty, double low, double high,
-			       double coverage, int32_t *verdict, double *probability,
-			       vane_error *error)
-{
-	vn_begin(error);
-	if (verdict)
-		*verdict = 0;
-	if (probability)
-		*probability = NAN;
-	if (!vn_pointer(verdict, "verdict", error) ||
-	    !vn_pointer(probability, "probability", error) ||
-	    !limits_ok(gap, uncertainty, low, high, error) ||
-	    !vn_least(coverage, 0, "coverage", "", error))
-		return VANE_INVALID_ARGUMENT;
-	const double p = vn_result(probability_within(gap, uncertainty, low, high), error);
-	if (isnan(p))
-		return VANE_OUT_OF_RANGE;
-	*verdict = verdict_of(gap, uncertainty, low, high, coverage);
-	*probability = p;
-	return VANE_OK;
-}
-
 double vane_clearance_thermal(double outer, double inner, double outer_expansion,
 			      double inner_expansion, double outer_rise, double inner_rise,
 			      vane_error *error)
@@ -318,17 +234,17 @@ int32_t vane_clearance_decide(const vane_width *ring, const vane_width *rotor,
 	if (!isfinite(vn_result(result.ring_rotor.uncertainty, error)) ||
 	    !isfinite(vn_result(result.ring_vane.uncertainty, error)))
 		return VANE_OUT_OF_RANGE;
-	if (vane_clearance_verdict(result.ring_rotor.total, result.ring_rotor.uncertainty,
-				   limits->ring_rotor_low, limits->ring_rotor_high,
-				   limits->coverage, &result.ring_rotor_verdict,
-				   &result.ring_rotor_probability, why) != VANE_OK) {
+	if (vane_measure_verdict(result.ring_rotor.total, result.ring_rotor.uncertainty,
+				 limits->ring_rotor_low, limits->ring_rotor_high, limits->coverage,
+				 &result.ring_rotor_verdict, &result.ring_rotor_probability,
+				 why) != VANE_OK) {
 		vn_within("ring_rotor", why);
 		return failure(why);
 	}
-	if (vane_clearance_verdict(result.ring_vane.total, result.ring_vane.uncertainty,
-				   limits->ring_vane_low, limits->ring_vane_high, limits->coverage,
-				   &result.ring_vane_verdict, &result.ring_vane_probability,
-				   why) != VANE_OK) {
+	if (vane_measure_verdict(result.ring_vane.total, result.ring_vane.uncertainty,
+				 limits->ring_vane_low, limits->ring_vane_high, limits->coverage,
+				 &result.ring_vane_verdict, &result.ring_vane_probability,
+				 why) != VANE_OK) {
 		vn_within("ring_vane", why);
 		return failure(why);
 	}

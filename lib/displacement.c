@@ -60,7 +60,7 @@ double vane_displacement_eccentric(double ring_radius, double eccentricity, doub
 	const double u = eccentricity * sin(PI / vanes);
 	const double chord = sqrt((ring_radius - u) * (ring_radius + u));
 	return vn_result(2 * vanes * width *
-				 (u * chord + ring_radius * ring_radius * asin(u / ring_radius)),
+				 (u * chord + ring_radius * ring_radius * atan2(u, chord)),
 			 error);
 }
 

@@ -2,167 +2,246 @@
 
 #include "check.h"
 
-#include <gsl/gsl_blas.h>
-#include <gsl/gsl_linalg.h>
 #include <math.h>
-#include <stdlib.h>
 
-typedef struct working {
-	double *matrix;
-	double *right;
-	double scale[VN_FIT_MOST];
-} working;
+/* Less than this a ridge leaves by rounding. */
+static const double no_freedom = 1e-9;
 
-static int32_t refuse(int32_t code, const char *text, vane_error *error)
+/* Where the columns come from: the caller's matrix, or the Chebyshev polynomials of x. */
+typedef struct columns {
+	const double *x;
+	double middle, half; /* Of the range of x; half 0 for the caller's matrix. */
+	int32_t count;
+} columns;
+
+typedef struct data {
+	columns columns;
+	const double *y, *uncertainty;
+	int64_t n;
+	const vane_fit_options *options;
+	double ridge;
+	bool about_mean;
+} data;
+
+static void row(const columns *c, int64_t i, double *out)
 {
-	vn_fail(code, "readings", 0, text, error);
-	return code;
-}
-
-/* Columns of length 1, so that neither the rank nor the condition number
- * depends on the units of the coefficients. */
-static bool load(const double *x, const double *y, int64_t n, int32_t p, working *w)
-{
-	for (int64_t i = 0; i < n; i++) {
-		w->right[i] = y[i];
-		for (int32_t j = 0; j < p; j++)
-			w->matrix[i * p + j] = x[i * p + j];
-	}
-	gsl_matrix_view a = gsl_matrix_view_array(w->matrix, (size_t)n, (size_t)p);
-	for (int32_t j = 0; j < p; j++) {
-		gsl_vector_view column = gsl_matrix_column(&a.matrix, (size_t)j);
-		const double length = gsl_blas_dnrm2(&column.vector);
-		if (!isfinite(length))
-			return false;
-		w->scale[j] = length > 0 ? length : 1;
-		for (int64_t i = 0; i < n; i++)
-			w->matrix[i * p + j] /= w->scale[j];
-	}
-	gsl_vector_view b = gsl_vector_view_array(w->right, (size_t)n);
-	return isfinite(gsl_blas_dnrm2(&b.vector));
-}
-
-/* Reduces to the triangle first: the rest then does not grow with n. */
-static bool triangle(working *w, int64_t n, int32_t p)
-{
-	double tau[VN_FIT_MOST];
-	gsl_matrix_view a = gsl_matrix_view_array(w->matrix, (size_t)n, (size_t)p);
-	gsl_vector_view b = gsl_vector_view_array(w->right, (size_t)n);
-	gsl_vector_view t = gsl_vector_view_array(tau, (size_t)p);
-	gsl_linalg_QR_decomp(&a.matrix, &t.vector);
-	gsl_linalg_QR_QTvec(&a.matrix, &t.vector, &b.vector);
-	for (int32_t i = 0; i < p; i++) {
-		bool finite = isfinite(w->right[i]);
-		for (int32_t j = 0; j < p; j++) {
-			if (j < i)
-				w->matrix[i * p + j] = 0;
-			finite = finite && isfinite(w->matrix[i * p + j]);
-		}
-		if (!finite)
-			return false;
-	}
-	return true;
-}
-
-static void solve(working *w, int32_t p, double tolerance, vn_fit *out)
-{
-	double v[VN_FIT_MOST * VN_FIT_MOST], s[VN_FIT_MOST], z[VN_FIT_MOST];
-	gsl_matrix_view u = gsl_matrix_view_array(w->matrix, (size_t)p, (size_t)p);
-	gsl_matrix_view vm = gsl_matrix_view_array(v, (size_t)p, (size_t)p);
-	gsl_vector_view sv = gsl_vector_view_array(s, (size_t)p);
-	gsl_linalg_SV_decomp_jacobi(&u.matrix, &vm.matrix, &sv.vector);
-
-	out->rank = 0;
-	for (int32_t k = 0; k < p; k++)
-		out->rank += s[k] > tolerance * s[0];
-	out->condition = s[0] / s[p - 1];
-	if (out->rank < p)
+	if (!(c->half > 0)) {
+		for (int32_t j = 0; j < c->count; j++)
+			out[j] = c->x[i * c->count + j];
 		return;
-	for (int32_t k = 0; k < p; k++) {
-		z[k] = 0;
-		for (int32_t i = 0; i < p; i++)
-			z[k] += w->matrix[i * p + k] * w->right[i];
-		z[k] /= s[k];
 	}
-	for (int32_t i = 0; i < p; i++) {
-		double sum = 0;
-		for (int32_t k = 0; k < p; k++)
-			sum += v[i * p + k] * z[k];
-		out->coefficient[i] = sum / w->scale[i];
-		for (int32_t j = 0; j < p; j++) {
-			double c = 0;
-			for (int32_t k = 0; k < p; k++)
-				c += v[i * p + k] / s[k] * (v[j * p + k] / s[k]);
-			out->correlation[i * p + j] = c;
-		}
+	const double t = (c->x[i] - c->middle) / c->half;
+	out[0] = 1;
+	if (c->count > 1)
+		out[1] = t;
+	for (int32_t j = 2; j < c->count; j++)
+		out[j] = 2 * t * out[j - 1] - out[j - 2];
+}
+
+static void load(const data *d, vn_factors *f)
+{
+	for (int64_t i = 0; i < d->n; i++) {
+		const double u = d->uncertainty ? d->uncertainty[i] : 1;
+		double *const to = f->matrix + i * f->columns;
+		row(&d->columns, i, to);
+		for (int32_t j = 0; j < f->columns; j++)
+			to[j] /= u;
+		f->right[i] = d->y[i] / u;
 	}
 }
 
-/* From the residuals themselves: the sum left over by the reduction would lose
- * the digits that small residuals need. */
-static bool finish(const double *x, const double *y, int64_t n, int32_t p, const working *w,
-		   vn_fit *out)
+/* Weighted sum of squares of the residuals. */
+static double residuals(const data *d, const double *coefficient, double *out)
 {
 	double sum = 0;
-	for (int64_t i = 0; i < n; i++) {
-		double residual = y[i];
-		for (int32_t j = 0; j < p; j++)
-			residual -= x[i * p + j] * out->coefficient[j];
-		sum += residual * residual;
+	for (int64_t i = 0; i < d->n; i++) {
+		double x[VN_FIT_MOST];
+		row(&d->columns, i, x);
+		out[i] = d->y[i];
+		for (int32_t j = 0; j < d->columns.count; j++)
+			out[i] -= x[j] * coefficient[j];
+		const double r = out[i] / (d->uncertainty ? d->uncertainty[i] : 1);
+		sum += r * r;
 	}
-	out->square_sum = sum;
-	out->freedom = n - p;
-	const double sigma = out->freedom > 0 ? sqrt(sum / (double)out->freedom) : 0;
-	bool finite = isfinite(sum);
-	double root[VN_FIT_MOST];
-	for (int32_t i = 0; i < p; i++) {
-		root[i] = sqrt(out->correlation[i * p + i]);
-		out->uncertainty[i] = sigma / w->scale[i] * root[i];
-		finite = finite && isfinite(out->coefficient[i]) && isfinite(out->uncertainty[i]);
-	}
-	for (int32_t i = 0; i < p; i++)
-		for (int32_t j = 0; j < p; j++) {
-			double *const r = &out->correlation[i * p + j];
-			*r = i == j ? 1 : *r / root[i] / root[j];
-			/* Of a NaN the bounds below would make a 1. */
-			finite = finite && isfinite(*r);
-			/* Rounding must not carry it past 1. */
-			*r = fmax(-1, fmin(1, *r));
-		}
-	return finite;
+	return sum;
 }
 
-static int32_t fit(const double *x, const double *y, int64_t n, int32_t p, double tolerance,
-		   working *w, vn_fit *out, vane_error *error)
+/* basis[i][k]: what the Chebyshev polynomial k has of x^i. */
+static void powers(const columns *c, vn_basis basis)
 {
-	static const char *const large = "The readings are too large or too unlike for a fit.";
-	if (!load(x, y, n, p, w) || !triangle(w, n, p))
-		return refuse(VANE_OUT_OF_RANGE, large, error);
-	solve(w, p, tolerance, out);
-	if (out->rank < p)
-		return refuse(VANE_NOT_IDENTIFIABLE,
-			      "The readings do not vary enough to tell the coefficients apart.",
-			      error);
-	if (!finish(x, y, n, p, w, out))
-		return refuse(VANE_OUT_OF_RANGE, large, error);
-	return VANE_OK;
+	const double a = 1 / c->half, b = -c->middle / c->half;
+	for (int32_t i = 0; i < c->count; i++)
+		for (int32_t k = 0; k < c->count; k++)
+			basis[i][k] = 0;
+	basis[0][0] = 1;
+	for (int32_t k = 1; k < c->count; k++)
+		for (int32_t i = 0; i <= k; i++) {
+			const double twice = k > 1 ? 2 : 1;
+			basis[i][k] = twice * b * basis[i][k - 1] - (k > 1 ? basis[i][k - 2] : 0);
+			if (i > 0)
+				basis[i][k] += twice * a * basis[i - 1][k - 1];
+		}
+}
+
+static int32_t solve(const data *d, vn_factors *f, const vn_outputs *o, vane_error *error)
+{
+	double coefficient[VN_FIT_MOST];
+	load(d, f);
+	if (!vn_factor(f, d->options->rank_tolerance))
+		return vn_fit_large(error);
+	const bool dependent = f->rank < f->columns && !(d->ridge > 0);
+	if (dependent || f->rank < 1)
+		return vn_fit_dependent(f->condition, error);
+	if (!vn_solve(f, d->ridge, coefficient))
+		return vn_fit_large(error);
+	vn_basis basis;
+	if (d->columns.half > 0)
+		powers(&d->columns, basis);
+	const double sum = residuals(d, coefficient, f->vectors);
+	const double freedom = vn_freedom(f, d->ridge);
+	const double sigma = freedom > no_freedom ? sqrt(sum / freedom) : 0;
+	const double scatter = d->options->known ? 1 : sigma;
+	const vn_found found = {
+		.factors = f,
+		.basis = d->columns.half > 0 ? (const vn_basis *)&basis : NULL,
+		.coefficient = coefficient,
+		.residual = f->vectors,
+		.uncertainty = d->uncertainty,
+		.ridge = d->ridge,
+		.freedom = freedom,
+		.square_sum = sum,
+		.total = vn_fit_total(d->y, d->uncertainty, d->n, d->about_mean),
+		.sigma = sigma,
+		.scatter = scatter,
+		.scale = scatter,
+	};
+	return vn_fit_report(&found, o, error);
+}
+
+static int32_t run(const data *d, const vn_outputs *o, vane_error *error)
+{
+	const int32_t p = d->columns.count;
+	if (d->n < p + (d->options->known ? 0 : 1))
+		return vn_fit_few(d->n, error);
+	vn_factors f;
+	const int32_t status =
+		vn_factors_open(&f, d->n, p, 1) ? solve(d, &f, o, error) : vn_fit_memory(error);
+	vn_factors_close(&f);
+	if (status != VANE_OK)
+		vn_outputs_clear(o, NULL);
+	return status;
+}
+
+static bool constant_column(const double *x, int64_t n, int32_t p)
+{
+	for (int32_t j = 0; j < p; j++) {
+		int64_t i = 1;
+		while (i < n && x[i * p + j] == x[j])
+			i++;
+		if (i == n && x[j] != 0)
+			return true;
+	}
+	return false;
+}
+
+int32_t vane_fit_linear(const double *x, int64_t elements, const double *y,
+			const double *uncertainty, int64_t weights, int64_t readings,
+			const vane_fit_options *options, double *coefficient,
+			double *coefficient_uncertainty, double *correlation,
+			vane_fit_reading *reading, vane_fit_summary *out, vane_error *error)
+{
+	vn_begin(error);
+	const vn_outputs o = {coefficient, coefficient_uncertainty, correlation, reading, out,
+			      readings};
+	if (!vn_outputs_clear(&o, error) || !vn_fit_options_ok(options, error) ||
+	    !vn_count(weights, 0, readings, "weights", error) || !vn_pointer(x, "x", error) ||
+	    !vn_pointer(y, "y", error))
+		return VANE_INVALID_ARGUMENT;
+	const int32_t p = vn_fit_columns(elements, readings, error);
+	if (p < 1 || !vn_fit_array_ok(x, elements, "x", error) ||
+	    !vn_fit_array_ok(y, readings, "y", error) ||
+	    !vn_fit_uncertainty_ok(uncertainty, weights, readings, error))
+		return VANE_INVALID_ARGUMENT;
+	const data d = {
+		.columns = {.x = x, .count = p},
+		.y = y,
+		.uncertainty = weights > 0 ? uncertainty : NULL,
+		.n = readings,
+		.options = options,
+		.ridge = options->ridge,
+		.about_mean = constant_column(x, readings, p),
+	};
+	return run(&d, &o, error);
 }
 
 int32_t vn_fit_linear(const double *x, const double *y, int64_t n, int32_t p, double tolerance,
 		      vn_fit *out, vane_error *error)
 {
-	*out = (vn_fit){.condition = NAN, .columns = p};
-	if (!vn_count(p, 1, VN_FIT_MOST, "columns", error) ||
-	    !vn_count(n, 0, VN_FIT_MOST_READINGS, "readings", error))
-		return VANE_INVALID_ARGUMENT;
-	if (n < p)
-		return refuse(VANE_NOT_IDENTIFIABLE, "Fewer readings than coefficients.", error);
-	double *memory = malloc((size_t)n * (size_t)(p + 1) * sizeof *memory);
-	if (!memory)
-		return refuse(VANE_NO_MEMORY, "Working memory for the fit could not be had.",
-			      error);
-	working w = {.matrix = memory, .right = memory + n * p};
-	const int32_t status = fit(x, y, n, p, tolerance, &w, out, error);
-	free(memory);
+	const vane_fit_options options = {
+		.rank_tolerance = tolerance,
+		.known = n == p,
+		.weight = VANE_FIT_BISQUARE,
+		.iterations = 1,
+	};
+	vane_fit_summary summary;
+	double correlation[VN_FIT_MOST * VN_FIT_MOST];
+	const int32_t status =
+		vane_fit_linear(x, n * p, y, NULL, 0, n, &options, out->coefficient,
+				out->uncertainty, correlation, NULL, &summary, error);
+	if (n < p || status == VANE_NOT_IDENTIFIABLE)
+		return vn_fit_refuse(VANE_NOT_IDENTIFIABLE, "readings", 0,
+				     "The readings are too few or too alike to tell the "
+				     "coefficients apart.",
+				     error);
+	if (status == VANE_INVALID_ARGUMENT)
+		return vn_fit_large(error);
+	out->square_sum = summary.square_sum;
+	out->condition = summary.condition;
+	out->freedom = n - p;
+	out->columns = p;
+	for (int32_t i = 0; i < p; i++) {
+		out->uncertainty[i] *= n > p;
+		for (int32_t j = 0; j < p; j++)
+			out->correlation[i * p + j] = correlation[i * VN_FIT_MOST + j];
+	}
 	return status;
+}
+
+int32_t vane_fit_polynomial(const double *x, const double *y, const double *uncertainty,
+			    int64_t weights, int64_t readings, int32_t degree,
+			    const vane_fit_options *options, double *coefficient,
+			    double *coefficient_uncertainty, vane_fit_reading *reading,
+			    vane_fit_summary *out, vane_error *error)
+{
+	vn_begin(error);
+	const vn_outputs o = {coefficient, coefficient_uncertainty, NULL, reading, out, readings};
+	if (!vn_outputs_clear(&o, error) || !vn_fit_options_ok(options, error) ||
+	    !vn_count(degree, 0, VN_FIT_MOST - 1, "degree", error) ||
+	    !vn_fit_array_ok(x, readings, "x", error) ||
+	    !vn_fit_array_ok(y, readings, "y", error) ||
+	    !vn_fit_uncertainty_ok(uncertainty, weights, readings, error))
+		return VANE_INVALID_ARGUMENT;
+	double low = x[0], high = x[0];
+	for (int64_t i = 1; i < readings; i++) {
+		low = fmin(low, x[i]);
+		high = fmax(high, x[i]);
+	}
+	const double half = 0.5 * high - 0.5 * low;
+	if (!(half > 0) && degree > 0)
+		return vn_fit_dependent(INFINITY, error);
+	/* The last coefficient must not vanish. */
+	if (half > 0 && !isnormal(pow(half, -degree)))
+		return vn_fit_large(error);
+	const data d = {
+		.columns = {.x = x,
+			    .middle = 0.5 * low + 0.5 * high,
+			    .half = half > 0 ? half : 1,
+			    .count = degree + 1},
+		.y = y,
+		.uncertainty = weights > 0 ? uncertainty : NULL,
+		.n = readings,
+		.options = options,
+		.about_mean = true,
+	};
+	return run(&d, &o, error);
 }

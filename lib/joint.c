@@ -7,8 +7,6 @@
 #include <stddef.h>
 
 static const double pi = 3.14159265358979323846;
-/* Diameter over pitch below which a thread has no root: 17 sqrt(3)/24, rounded up. */
-static const double least_diameter = 1.22687;
 static const double scatter_most = 0.99;
 static const int32_t bolts_most = 1000;
 
@@ -48,7 +46,7 @@ static void clear(vane_joint_result *out)
 static bool is_tightened(const vane_joint *joint, vane_error *error)
 {
 	return vn_above(joint->pitch, 0, "pitch", "m", error) &&
-	       vn_above(joint->diameter, least_diameter * joint->pitch, "diameter", "m", error) &&
+	       vn_above(joint->diameter, 1.22687 * joint->pitch, "diameter", "m", error) &&
 	       vn_above(joint->stress_area, 0, "stress_area", "m2", error) &&
 	       vn_above(joint->torque, 0, "torque", "N.m", error) &&
 	       vn_between(joint->torque_scatter, 0, scatter_most, "torque_scatter", "", error) &&

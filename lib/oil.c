@@ -7,69 +7,18 @@
 #include <stddef.h>
 #include <string.h>
 
-/* 0.3 mm2/s, where the outer logarithm of the short form reaches minus infinity. */
-#define THINNEST (3e-7 * VN_SQUARE_METRE_PER_SECOND)
-
-/* ln(a/b), exact for neighbours and without overflow for strangers. */
-static double log_ratio(double a, double b)
+double vn_oil_bisect(double (*rising)(double, const double *), const double *given, double value,
+		     double low, double high)
 {
-	if (a > b / 2 && a / 2 < b)
-		return log1p((a - b) / b);
-	return log(a) - log(b);
-}
-
-/* ln(nu + 0.7) with nu in mm2/s. */
-static double inner_log(double viscosity)
-{
-	const double excess = (viscosity - THINNEST) / VN_SQUARE_METRE_PER_SECOND;
-	/* Beyond 1e20 the product could overflow, and the one is long lost. */
-	return excess < 1e20 ? log1p(1e6 * excess) : log(excess) + log(1e6);
-}
-
-static bool points_valid(double temperature_1, double viscosity_1, double temperature_2,
-			 double viscosity_2, vane_error *error)
-{
-	if (!vn_above(temperature_1, 0, "temperature_1", "K", error) ||
-	    !vn_above(viscosity_1, THINNEST, "viscosity_1", "m2/s", error) ||
-	    !vn_above(temperature_2, 0, "temperature_2", "K", error) ||
-	    !vn_above(viscosity_2, THINNEST, "viscosity_2", "m2/s", error))
-		return false;
-	if (temperature_1 == temperature_2)
-		return vn_fail(VANE_INVALID_ARGUMENT, "temperature_2", temperature_2,
-			       "temperature_2 must differ from temperature_1, in K.", error);
-	if ((temperature_2 > temperature_1 && viscosity_2 > viscosity_1) ||
-	    (temperature_2 < temperature_1 && viscosity_2 < viscosity_1))
-		return vn_fail(
-			VANE_INVALID_ARGUMENT, "viscosity_2", viscosity_2,
-			"viscosity_2, in m2/s, must not make viscosity rise with temperature.",
-			error);
-	return true;
-}
-
-/* The viscosity of which w is ln(nu + 0.7). */
-static double outer_exp(double w)
-{
-	return expm1(w) / 1e6 * VN_SQUARE_METRE_PER_SECOND + THINNEST;
-}
-
-/* ln(nu + 0.7) at a temperature: linear in its own logarithm over ln T. */
-static double law(double temperature, double temperature_1, double viscosity_1,
-		  double temperature_2, double viscosity_2)
-{
-	const double first = inner_log(viscosity_1), second = inner_log(viscosity_2);
-	return first * pow(second / first, log_ratio(temperature, temperature_1) /
-						   log_ratio(temperature_2, temperature_1));
-}
-
-double vane_oil_walther(double temperature, double temperature_1, double viscosity_1,
-			double temperature_2, double viscosity_2, vane_error *error)
-{
-	vn_begin(error);
-	if (!vn_above(temperature, 0, "temperature", "K", error) ||
-	    !points_valid(temperature_1, viscosity_1, temperature_2, viscosity_2, error))
-		return NAN;
-	const double w = law(temperature, temperature_1, viscosity_1, temperature_2, viscosity_2);
-	return vn_result(outer_exp(w), error);
+	for (;;) {
+		const double middle = low + (high - low) / 2;
+		if (middle <= low || middle >= high)
+			return high;
+		if (rising(middle, given) < value)
+			low = middle;
+		else
+			high = middle;
+	}
 }
 
 double vane_oil_density(double temperature, double density, double reference_temperature,
@@ -117,28 +66,6 @@ double vane_oil_barus_factor(double pressure_viscosity, double inlet_pressure,
 	const double mean = rise > 0 ? -expm1(-rise) / rise : 1;
 	const double lower = fmin(inlet_pressure, outlet_pressure);
 	return vn_result(mean * exp(-pressure_viscosity * lower), error);
-}
-
-/* ISO 3448: the number of a grade is its midpoint, but rounded below 10. */
-static const struct {
-	double grade, midpoint;
-} grades[] = {
-	{2, 2.2},   {3, 3.2},   {5, 4.6},     {7, 6.8},     {10, 10},     {15, 15},     {22, 22},
-	{32, 32},   {46, 46},   {68, 68},     {100, 100},   {150, 150},   {220, 220},   {320, 320},
-	{460, 460}, {680, 680}, {1000, 1000}, {1500, 1500}, {2200, 2200}, {3200, 3200},
-};
-
-double vane_oil_grade_viscosity(double grade, vane_error *error)
-{
-	vn_begin(error);
-	for (size_t i = 0; i < sizeof grades / sizeof *grades; i++)
-		if (grades[i].grade == grade)
-			return grades[i].midpoint / 1e6 * VN_SQUARE_METRE_PER_SECOND;
-	vn_fail(VANE_INVALID_ARGUMENT, "grade", grade,
-		"grade must be a number of ISO 3448: 2, 3, 5, 7, 10, 15, 22, 32, 46, 68 and so on "
-		"to 3200.",
-		error);
-	return NAN;
 }
 
 void vane_oil_default(vane_oil *oil)
@@ -192,8 +119,8 @@ bool vn_oil_check(const vane_oil *oil, vane_error *error)
 {
 	if (!vn_pointer(oil, "oil", error))
 		return false;
-	if (points_valid(oil->temperature_1, oil->viscosity_1, oil->temperature_2, oil->viscosity_2,
-			 error) &&
+	if (vn_oil_points_valid(oil->temperature_1, oil->viscosity_1, oil->temperature_2,
+				oil->viscosity_2, VANE_OIL_WALTHER, error) &&
 	    vn_above(oil->density, 0, "density", "kg/m3", error) &&
 	    vn_above(oil->reference_temperature, 0, "reference_temperature", "K", error) &&
 	    vn_least(oil->thermal_expansion, 0, "thermal_expansion", "1/K", error) &&
@@ -218,13 +145,15 @@ int32_t vane_oil_at(const vane_oil *oil, double temperature, vane_oil_state *sta
 	if (!vn_pointer(oil, "oil", error) ||
 	    !vn_above(temperature, 0, "temperature", "K", error) || !vn_oil_check(oil, error))
 		return error->code;
-	const double w = law(temperature, oil->temperature_1, oil->viscosity_1, oil->temperature_2,
-			     oil->viscosity_2);
-	const double kinematic = outer_exp(w);
+	const double w = vn_oil_line_at(temperature, oil->temperature_1, oil->viscosity_1,
+					oil->temperature_2, oil->viscosity_2, VANE_OIL_WALTHER);
+	const double kinematic = vn_oil_from_inner_log(w, VANE_OIL_WALTHER);
 	const double density = oil->density * exp(-oil->thermal_expansion *
 						  (temperature - oil->reference_temperature));
-	const double bend = log(inner_log(oil->viscosity_1) / inner_log(oil->viscosity_2)) /
-			    log_ratio(oil->temperature_2, oil->temperature_1);
+	const double first = vn_oil_inner_log(oil->viscosity_1, VANE_OIL_WALTHER);
+	const double second = vn_oil_inner_log(oil->viscosity_2, VANE_OIL_WALTHER);
+	const double bend =
+		log(first / second) / vn_oil_log_ratio(oil->temperature_2, oil->temperature_1);
 	const double offset = 0.7e-6 * VN_SQUARE_METRE_PER_SECOND;
 	const double slope =
 		(1 + offset / kinematic) * w * bend / temperature + oil->thermal_expansion;

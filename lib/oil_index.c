@@ -1,9 +1,7 @@
-#include "vane/oil.h"
+#include "oil.h"
 
 #include "check.h"
-#include "dimension.h"
 
-#include <math.h>
 #include <stddef.h>
 
 /* Kinematic viscosity y at 100 degC, and at 40 degC that of the oils of index
@@ -96,11 +94,6 @@ enum { ROWS = sizeof table / sizeof *table };
 /* The first row, below which no index is defined. */
 #define THINNEST (2e-6 * VN_SQUARE_METRE_PER_SECOND)
 
-static double in_mm2_per_s(double viscosity)
-{
-	return viscosity / VN_SQUARE_METRE_PER_SECOND * 1e6;
-}
-
 static void reference(double y, double *l, double *h)
 {
 	if (y > table[ROWS - 1].y) {
@@ -128,7 +121,101 @@ static double viscosity_index(double u, double y)
 	reference(y, &l, &h);
 	if (u >= h)
 		return 100 * (l - u) / (l - h);
-	return 100 + expm1(log(h / u) / log(y) * log(10)) / 0.00715;
+	return 100 + expm1(vn_oil_log_ratio(h, u) / log(y) * VN_OIL_LN10) / 0.00715;
+}
+
+double vane_oil_index_l(double viscosity_100, vane_error *error)
+{
+	double l, h;
+	vn_begin(error);
+	if (!vn_least(viscosity_100, THINNEST, "viscosity_100", "m2/s", error))
+		return NAN;
+	reference(vn_oil_mm2_per_s(viscosity_100), &l, &h);
+	return vn_result(vn_oil_from_mm2_per_s(l), error);
+}
+
+double vane_oil_index_h(double viscosity_100, vane_error *error)
+{
+	double l, h;
+	vn_begin(error);
+	if (!vn_least(viscosity_100, THINNEST, "viscosity_100", "m2/s", error))
+		return NAN;
+	reference(vn_oil_mm2_per_s(viscosity_100), &l, &h);
+	return vn_result(vn_oil_from_mm2_per_s(h), error);
+}
+
+double vane_oil_index_a(double viscosity_40, double l, double h, vane_error *error)
+{
+	vn_begin(error);
+	if (!vn_above(viscosity_40, 0, "viscosity_40", "m2/s", error) ||
+	    !vn_above(h, 0, "h", "m2/s", error) || !vn_above(l, h, "l", "m2/s", error))
+		return NAN;
+	return vn_result(100 * ((l - viscosity_40) / (l - h)), error);
+}
+
+double vane_oil_index_a_viscosity(double index, double l, double h, vane_error *error)
+{
+	vn_begin(error);
+	if (!vn_finite(index, "index", "", error) || !vn_above(h, 0, "h", "m2/s", error) ||
+	    !vn_above(l, h, "l", "m2/s", error))
+		return NAN;
+	const double viscosity = l - index / 100 * (l - h);
+	if (!(viscosity > 0)) {
+		vn_fail(VANE_NO_SOLUTION, "index", index,
+			"index is so high that no viscosity would be left.", error);
+		return NAN;
+	}
+	return vn_result(viscosity, error);
+}
+
+static bool exponent_of(double viscosity_40, double viscosity_100, double h, double *exponent,
+			vane_error *error)
+{
+	vn_begin(error);
+	if (!vn_least(viscosity_100, THINNEST, "viscosity_100", "m2/s", error) ||
+	    !vn_above(h, 0, "h", "m2/s", error) ||
+	    !vn_above(viscosity_40, 0, "viscosity_40", "m2/s", error) ||
+	    !vn_between(viscosity_40, 0, h, "viscosity_40", "m2/s", error))
+		return false;
+	*exponent = vn_oil_log_ratio(h, viscosity_40) / log(vn_oil_mm2_per_s(viscosity_100));
+	return true;
+}
+
+double vane_oil_index_exponent(double viscosity_40, double viscosity_100, double h,
+			       vane_error *error)
+{
+	double exponent;
+	if (!exponent_of(viscosity_40, viscosity_100, h, &exponent, error))
+		return NAN;
+	return vn_result(exponent, error);
+}
+
+double vane_oil_index_b(double viscosity_40, double viscosity_100, double h, vane_error *error)
+{
+	double exponent;
+	if (!exponent_of(viscosity_40, viscosity_100, h, &exponent, error))
+		return NAN;
+	return vn_result(100 + expm1(exponent * VN_OIL_LN10) / 0.00715, error);
+}
+
+double vane_oil_viscosity_40(double viscosity_100, double index, vane_error *error)
+{
+	double l, h;
+	vn_begin(error);
+	if (!vn_least(viscosity_100, THINNEST, "viscosity_100", "m2/s", error) ||
+	    !vn_finite(index, "index", "", error))
+		return NAN;
+	const double y = vn_oil_mm2_per_s(viscosity_100);
+	reference(y, &l, &h);
+	const double u = index <= 100
+				 ? l - index / 100 * (l - h)
+				 : h * exp(-log1p(0.00715 * (index - 100)) / VN_OIL_LN10 * log(y));
+	if (!(vn_oil_from_mm2_per_s(u) > viscosity_100)) {
+		vn_fail(VANE_NO_SOLUTION, "index", index,
+			"index is so high that the oil would not thin from 40 to 100 degC.", error);
+		return NAN;
+	}
+	return vn_result(vn_oil_from_mm2_per_s(u), error);
 }
 
 double vane_oil_index(double viscosity_40, double viscosity_100, vane_error *error)
@@ -137,8 +224,9 @@ double vane_oil_index(double viscosity_40, double viscosity_100, vane_error *err
 	if (!vn_least(viscosity_100, THINNEST, "viscosity_100", "m2/s", error) ||
 	    !vn_above(viscosity_40, viscosity_100, "viscosity_40", "m2/s", error))
 		return NAN;
-	return vn_result(viscosity_index(in_mm2_per_s(viscosity_40), in_mm2_per_s(viscosity_100)),
-			 error);
+	return vn_result(
+		viscosity_index(vn_oil_mm2_per_s(viscosity_40), vn_oil_mm2_per_s(viscosity_100)),
+		error);
 }
 
 double vane_oil_viscosity_100(double viscosity_40, double index, vane_error *error)
@@ -147,7 +235,7 @@ double vane_oil_viscosity_100(double viscosity_40, double index, vane_error *err
 	if (!vn_above(viscosity_40, THINNEST, "viscosity_40", "m2/s", error) ||
 	    !vn_finite(index, "index", "", error))
 		return NAN;
-	const double u = in_mm2_per_s(viscosity_40), last = table[ROWS - 1].y;
+	const double u = vn_oil_mm2_per_s(viscosity_40), last = table[ROWS - 1].y;
 	double low = table[0].y, high = u;
 	if (!(viscosity_index(u, low) <= index)) {
 		vn_fail(VANE_NO_SOLUTION, "index", index,
@@ -177,5 +265,5 @@ double vane_oil_viscosity_100(double viscosity_40, double index, vane_error *err
 		else
 			high = middle;
 	}
-	return vn_result(high / 1e6 * VN_SQUARE_METRE_PER_SECOND, error);
+	return vn_result(vn_oil_from_mm2_per_s(high), error);
 }

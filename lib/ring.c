@@ -61,6 +61,53 @@ static vane_ring_lift polynomial_4567(double u)
 				420 * uv * uv * (v - u), 840 * uv * (1 - 5 * uv)};
 }
 
+/* Of a law whose acceleration is pieced together, from its first half. */
+static vane_ring_lift mirrored(vane_ring_lift (*half)(double), double u)
+{
+	if (u < 0.5)
+		return half(u);
+	const vane_ring_lift l = half(1 - u);
+	return (vane_ring_lift){1 - l.lift, l.velocity, -l.acceleration, l.jerk};
+}
+
+/* Acceleration rises from 0 to its peak by a quarter of a sine, over an eighth. */
+static vane_ring_lift quarter_sine(double peak, double u)
+{
+	const double x = 4 * PI * u, s = sin(x / 2);
+	return (vane_ring_lift){peak / (16 * PI * PI) * sine_defect(x), peak / (4 * PI) * 2 * s * s,
+				peak * sin(x), 4 * PI * peak * cos(x)};
+}
+
+static vane_ring_lift trapezoid_half(double u)
+{
+	const double peak = 8 * PI / (PI + 2);
+	if (u < 0.125)
+		return quarter_sine(peak, u);
+	const double lift_1 = (PI / 2 - 1) / (16 * PI * PI), rate_1 = 1 / (4 * PI);
+	if (u < 0.375) {
+		const double t = u - 0.125;
+		return (vane_ring_lift){peak * (lift_1 + t * (rate_1 + t / 2)), peak * (rate_1 + t),
+					peak, 0};
+	}
+	const double lift_2 = lift_1 + (rate_1 + 0.125) / 4, rate_2 = rate_1 + 0.25;
+	const double t = u - 0.375, x = 4 * PI * t, s = sin(x / 2);
+	return (vane_ring_lift){peak * (lift_2 + t * rate_2 + 2 * s * s / (16 * PI * PI)),
+				peak * (rate_2 + sin(x) / (4 * PI)), peak * cos(x),
+				-4 * PI * peak * sin(x)};
+}
+
+static vane_ring_lift sine_half(double u)
+{
+	const double peak = 4 * PI * PI / (PI + 4);
+	if (u < 0.125)
+		return quarter_sine(peak, u);
+	const double t = u - 0.125, x = 4 * PI / 3 * t, s = sin(x / 2);
+	const double lift_1 = (PI / 2 - 1) / (16 * PI * PI), rate_1 = 1 / (4 * PI);
+	return (vane_ring_lift){peak * (lift_1 + t * rate_1 + 18 * s * s / (16 * PI * PI)),
+				peak * (rate_1 + 3 * sin(x) / (4 * PI)), peak * cos(x),
+				-4 * PI / 3 * peak * sin(x)};
+}
+
 static vane_ring_lift lift(int32_t law, double u)
 {
 	switch (law) {
@@ -72,8 +119,12 @@ static vane_ring_lift lift(int32_t law, double u)
 		return cycloidal(u);
 	case VANE_RING_POLYNOMIAL_345:
 		return polynomial_345(u);
-	default:
+	case VANE_RING_POLYNOMIAL_4567:
 		return polynomial_4567(u);
+	case VANE_RING_MODIFIED_TRAPEZOID:
+		return mirrored(trapezoid_half, u);
+	default:
+		return mirrored(sine_half, u);
 	}
 }
 
@@ -83,7 +134,7 @@ int32_t vane_ring_law_at(int32_t law, double fraction, vane_ring_lift *out, vane
 	if (!vn_pointer(out, "out", error))
 		return VANE_INVALID_ARGUMENT;
 	*out = (vane_ring_lift){NAN, NAN, NAN, NAN};
-	if (!vn_count(law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_POLYNOMIAL_4567, "law",
+	if (!vn_count(law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_MODIFIED_SINE, "law",
 		      error) ||
 	    !vn_between(fraction, 0, 1, "fraction", "", error))
 		return VANE_INVALID_ARGUMENT;
@@ -117,7 +168,7 @@ bool vn_ring_check(const vane_ring *ring, vane_error *error)
 	    !vn_above(ring->fall, 0, "fall", "rad", error) ||
 	    /* Farther from zero an angle loses the digits that resolve the lobe. */
 	    !vn_between(ring->phase, -2 * PI, 2 * PI, "phase", "rad", error) ||
-	    !vn_count(ring->law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_POLYNOMIAL_4567, "law",
+	    !vn_count(ring->law, VANE_RING_CONSTANT_ACCELERATION, VANE_RING_MODIFIED_SINE, "law",
 		      error) ||
 	    !vn_count(ring->reserved, 0, 0, "reserved", error))
 		return false;
@@ -156,18 +207,50 @@ vane_ring_point vn_ring_point(const vane_ring *ring, double angle)
 	};
 }
 
+/* Fractions of a transition between which its law is analytic; all have the middle. */
+static int pieces(int32_t law, const double **end)
+{
+	static const double smooth[] = {0.5, 1}, sine[] = {0.125, 0.5, 0.875, 1};
+	static const double trapezoid[] = {0.125, 0.375, 0.5, 0.625, 0.875, 1};
+	switch (law) {
+	case VANE_RING_MODIFIED_TRAPEZOID:
+		*end = trapezoid;
+		return 6;
+	case VANE_RING_MODIFIED_SINE:
+		*end = sine;
+		return 4;
+	default:
+		*end = smooth;
+		return 2;
+	}
+}
+
+int vn_ring_joints(const vane_ring *ring, double angle[VN_RING_JOINTS])
+{
+	const double rise = ring->small_dwell / 2, fall = rise + ring->rise + ring->large_dwell;
+	const double *end;
+	const int count = pieces(ring->law, &end);
+	int n = 0;
+	angle[n++] = rise + ring->phase;
+	for (int i = 0; i < count; i++)
+		angle[n++] = rise + ring->rise * end[i] + ring->phase;
+	angle[n++] = fall + ring->phase;
+	for (int i = 0; i < count; i++)
+		angle[n++] = fall + ring->fall * end[i] + ring->phase;
+	return n;
+}
+
 double vn_ring_integral(const vane_ring *ring, double from, double to,
 			double (*integrand)(double angle, void *context), const void *context)
 {
-	const double stretch[] = {ring->small_dwell / 2, ring->rise / 2, ring->rise / 2,
-				  ring->large_dwell,     ring->fall / 2, ring->fall / 2,
-				  ring->small_dwell / 2};
+	double joint[VN_RING_JOINTS];
+	const int joints = vn_ring_joints(ring, joint);
 	/* The integrand takes GSL's context, which is not const; it never writes to it. */
 	gsl_function f = {integrand, (void *)(uintptr_t)context};
-	double sum = 0, low = ring->phase + PI * floor((from - ring->phase) / PI);
-	while (low < to) {
-		for (size_t i = 0; i < sizeof stretch / sizeof *stretch; i++) {
-			const double high = low + stretch[i];
+	double sum = 0, turn = PI * floor((from - ring->phase) / PI), low = ring->phase + turn;
+	for (; low < to; turn += PI)
+		for (int i = 0; i <= joints; i++) {
+			const double high = turn + (i < joints ? joint[i] : ring->phase + PI);
 			const double a = fmax(low, from), b = fmin(high, to);
 			double part, estimate, size, spread;
 			/* qk31 neither allocates nor fails. */
@@ -177,7 +260,6 @@ double vn_ring_integral(const vane_ring *ring, double from, double to,
 			}
 			low = high;
 		}
-	}
 	return sum;
 }
 

@@ -1,10 +1,6 @@
 #include "vane/slot.h"
 
-#include "check.h"
-
-#include <gsl/gsl_math.h>
-#include <gsl/gsl_sf_dilog.h>
-#include <math.h>
+#include "slot.h"
 
 /* Dynamic head and the excess drop of a developing flow between plates. */
 static const double inertial_coefficient = 1.674;
@@ -12,19 +8,8 @@ static const double inertial_coefficient = 1.674;
 /* Reynolds number at which the orifice turns laminar. */
 static const double critical_reynolds = 20;
 
-static bool angle_ok(double angle, const char *name, vane_error *error)
-{
-	return vn_above(angle, 0, name, "rad", error) &&
-	       vn_between(angle, 0, 2 * M_PI, name, "rad", error);
-}
-
-static double cube(double x)
-{
-	return x * x * x;
-}
-
 /* Quotients in this order keep each factor away from overflow. */
-static double poiseuille(double aspect, double cubed_gap, double dp, double viscosity)
+double vn_poiseuille(double aspect, double cubed_gap, double dp, double viscosity)
 {
 	return aspect * cubed_gap / 12 * (dp / viscosity);
 }
@@ -38,7 +23,7 @@ double vane_slot_flow(double width, double gap, double length, double dp, double
 	    !vn_above(viscosity, 0, "viscosity", "Pa.s", error) ||
 	    !vn_finite(wall_speed, "wall_speed", "m/s", error))
 		return NAN;
-	return vn_result(poiseuille(width / length, cube(gap), dp, viscosity) +
+	return vn_result(vn_poiseuille(width / length, vn_cube(gap), dp, viscosity) +
 				 width * gap * (wall_speed / 2),
 			 error);
 }
@@ -50,13 +35,43 @@ double vane_slot_disc_flow(double gap, double inner_radius, double outer_radius,
 	if (!vn_least(gap, 0, "gap", "m", error) ||
 	    !vn_above(inner_radius, 0, "inner_radius", "m", error) ||
 	    !vn_above(outer_radius, inner_radius, "outer_radius", "m", error) ||
-	    !angle_ok(angle, "angle", error) || !vn_finite(dp, "dp", "Pa", error) ||
+	    !vn_angle(angle, "angle", error) || !vn_finite(dp, "dp", "Pa", error) ||
 	    !vn_above(viscosity, 0, "viscosity", "Pa.s", error))
 		return NAN;
-	const double excess = (outer_radius - inner_radius) / inner_radius;
-	const double log_ratio =
-		isfinite(excess) ? log1p(excess) : log(outer_radius) - log(inner_radius);
-	return vn_result(poiseuille(angle / log_ratio, cube(gap), dp, viscosity), error);
+	const double log_ratio = vn_log_ratio(inner_radius, outer_radius);
+	return vn_result(vn_poiseuille(angle / log_ratio, vn_cube(gap), dp, viscosity), error);
+}
+
+/* Li2(exp(-s)), s >= 1.5: what is left of the defining series is under 1e-18. */
+static double dilogarithm(double s)
+{
+	const double x = exp(-s);
+	double sum = 0;
+	for (int k = 24; k > 0; k--)
+		sum = x * (sum + 1.0 / (k * k));
+	return sum;
+}
+
+/* Li2(1 - exp(-s)) / s, s < 1.5, by Bernoulli's numbers over (2 k + 1)!. */
+static double complement(double s)
+{
+	static const double coefficient[] = {
+		1.0 / 36,
+		-1.0 / 3600,
+		1.0 / 211680,
+		-1.0 / 10886400,
+		1.0 / 526901760,
+		-4.0647616451442256e-11,
+		8.9216910204564523e-13,
+		-1.9939295860721074e-14,
+		4.5189800296199183e-16,
+		-1.0356517612181247e-17,
+		2.395218621026187e-19,
+	};
+	double sum = 0;
+	for (int k = 10; k >= 0; k--)
+		sum = s * s * (coefficient[k] + sum);
+	return 1 - s / 4 + sum;
 }
 
 /* Euler's reflection turns pi^2/6 - Li2(exp(-s)) into a sum of positive terms:
@@ -66,14 +81,14 @@ static double edge_factor(double vane_angle, double log_ratio)
 	const double s = M_PI * (vane_angle / log_ratio);
 	if (s < 1e-9)
 		return (1 + s / 4 - (log(M_PI) + log(vane_angle) - log(log_ratio))) / M_PI;
-	const double u = -expm1(-s);
-	const double log_u = s > M_LN2 ? log1p(-exp(-s)) : log(u);
-	return (gsl_sf_dilog(u) / s - log_u) / M_PI;
+	if (s < 1.5)
+		return (complement(s) - log(-expm1(-s))) / M_PI;
+	return (M_PI / 6 - dilogarithm(s) / M_PI) / s;
 }
 
 static bool edge_ok(double vane_angle, double log_ratio, vane_error *error)
 {
-	return angle_ok(vane_angle, "vane_angle", error) &&
+	return vn_angle(vane_angle, "vane_angle", error) &&
 	       vn_above(log_ratio, 0, "log_ratio", "", error);
 }
 
@@ -93,8 +108,9 @@ double vane_slot_edge_flow(double gap, double vane_angle, double log_ratio, doub
 	    !vn_finite(dp, "dp", "Pa", error) ||
 	    !vn_above(viscosity, 0, "viscosity", "Pa.s", error))
 		return NAN;
-	return vn_result(poiseuille(edge_factor(vane_angle, log_ratio), cube(gap), dp, viscosity),
-			 error);
+	return vn_result(
+		vn_poiseuille(edge_factor(vane_angle, log_ratio), vn_cube(gap), dp, viscosity),
+		error);
 }
 
 double vane_slot_annulus_flow(double diameter, double gap, double length, double eccentricity,
@@ -109,9 +125,10 @@ double vane_slot_annulus_flow(double diameter, double gap, double length, double
 	    !vn_finite(wall_speed, "wall_speed", "m/s", error))
 		return NAN;
 	const double factor = 1 + 1.5 * eccentricity * eccentricity;
-	return vn_result(M_PI * (factor * poiseuille(diameter / length, cube(gap), dp, viscosity) +
-				 diameter * gap * (wall_speed / 2)),
-			 error);
+	return vn_result(
+		M_PI * (factor * vn_poiseuille(diameter / length, vn_cube(gap), dp, viscosity) +
+			diameter * gap * (wall_speed / 2)),
+		error);
 }
 
 double vane_slot_vane_flow(double width, double gap, double length, double offset, double dp,
@@ -124,7 +141,8 @@ double vane_slot_vane_flow(double width, double gap, double length, double offse
 	    !vn_above(viscosity, 0, "viscosity", "Pa.s", error))
 		return NAN;
 	const double factor = (1 + 3 * offset * offset) / 4;
-	return vn_result(factor * poiseuille(width / length, cube(gap), dp, viscosity), error);
+	return vn_result(factor * vn_poiseuille(width / length, vn_cube(gap), dp, viscosity),
+			 error);
 }
 
 double vane_slot_taper_flow(double width, double gap_in, double gap_out, double length, double dp,
@@ -139,7 +157,7 @@ double vane_slot_taper_flow(double width, double gap_in, double gap_out, double 
 		return NAN;
 	const double narrow = fmin(gap_in, gap_out), wide = fmax(gap_in, gap_out);
 	const double cubed = wide > 0 ? 2 * narrow * narrow * (wide / (1 + narrow / wide)) : 0;
-	return vn_result(poiseuille(width / length, cubed, dp, viscosity), error);
+	return vn_result(vn_poiseuille(width / length, cubed, dp, viscosity), error);
 }
 
 double vane_slot_tip_flow(double width, double film, double radius, double half_width, double dp,
@@ -159,7 +177,7 @@ double vane_slot_tip_flow(double width, double film, double radius, double half_
 	const double third = (3 * second + 2 * product * cos(phi) * cos(phi)) / 4;
 	/* film^3 / a without the division by a, which is 0 where there is no film. */
 	const double cubed = film * film * (sqrt(film) / (M_SQRT2 * sqrt(radius))) / third;
-	return vn_result(poiseuille(width, cubed, dp, viscosity) +
+	return vn_result(vn_poiseuille(width, cubed, dp, viscosity) +
 				 width * film * (second / third) * (wall_speed / 2),
 			 error);
 }
@@ -193,7 +211,7 @@ double vane_slot_disc_reynolds(double flow, double inner_radius, double angle,
 	vn_begin(error);
 	if (!vn_finite(flow, "flow", "m3/s", error) ||
 	    !vn_above(inner_radius, 0, "inner_radius", "m", error) ||
-	    !angle_ok(angle, "angle", error) ||
+	    !vn_angle(angle, "angle", error) ||
 	    !vn_above(kinematic_viscosity, 0, "kinematic_viscosity", "m2/s", error))
 		return NAN;
 	return vn_result(reynolds(flow, angle * inner_radius, kinematic_viscosity), error);

@@ -170,26 +170,22 @@ static double slot_work(double angle, void *context)
 	       fabs(vn_ring_point(&turn->parts->ring, angle).slope);
 }
 
+enum { BREAKS = VN_RING_JOINTS + 5 };
+
 /* Angles at which forces jump or bend, over one lobe, in rising order. */
-static int breaks(const vane_parts *p, double angle[16])
+static int breaks(const vane_parts *p, double angle[BREAKS])
 {
-	const vane_ring *ring = &p->ring;
-	const double rise = ring->small_dwell / 2, fall = rise + ring->rise + ring->large_dwell;
 	const double start = take_over(p), pitch = vn_parts_pitch(p),
 		     large = vn_parts_large_middle(p) - vn_parts_small_middle(p);
-	const double at[] = {rise + ring->phase,
-			     rise + ring->rise / 2 + ring->phase,
-			     rise + ring->rise + ring->phase,
-			     fall + ring->phase,
-			     fall + ring->fall / 2 + ring->phase,
-			     fall + ring->fall + ring->phase,
-			     start + pitch,
-			     start + large,
-			     start + large + pitch};
+	double at[BREAKS - 2];
+	int count = vn_ring_joints(&p->ring, at);
+	at[count++] = start + pitch;
+	at[count++] = start + large;
+	at[count++] = start + large + pitch;
 	int n = 0;
 	angle[n++] = start;
 	angle[n++] = start + PI;
-	for (size_t i = 0; i < sizeof at / sizeof *at; i++) {
+	for (int i = 0; i < count; i++) {
 		const double x = remainder(at[i] - start, PI);
 		angle[n++] = start + (x < 0 ? x + PI : x);
 	}
@@ -215,7 +211,7 @@ int32_t vane_tip_run(const vane_parts *parts, double dp, double speed, vane_tip_
 		return VANE_INVALID_ARGUMENT;
 	revolution turn = {parts, dp, 2 * PI * speed, true};
 	vane_tip_revolution r = {0, 0, -INFINITY, INFINITY, 0, 0, 0};
-	double at[16];
+	double at[BREAKS];
 	const int count = breaks(parts, at);
 	gsl_function tip = {tip_work, &turn}, slot = {slot_work, &turn};
 	bool edge = false;

@@ -13,7 +13,8 @@ may_skip() {
 }
 
 if ! need gcc g++ libc6-dev binutils pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev \
-  gnuplot-nox check doxygen valgrind units python3 python3-numpy python3-cffi luajit lua-cjson clang \
+  gnuplot-nox check doxygen valgrind units python3 python3-numpy python3-mpmath python3-gmpy2 python3-cffi luajit \
+  lua-cjson clang \
   bindgen libclang1 rustc golang-go abigail-tools nodejs npm python3-mesonpy python3-pip python3-venv \
   patchelf git ||
   ! need "libclang-rt-$(clang -dumpversion | cut -d. -f1)-dev"; then

@@ -8,7 +8,8 @@ cd "$(dirname "$0")/.."
 . tests/count.sh
 
 if ! need gcc g++ libc6-dev binutils pkg-config meson ninja-build libgsl-dev libjansson-dev libcsv-dev \
-  gnuplot-nox check doxygen valgrind units python3 python3-numpy python3-cffi luajit lua-cjson ||
+  gnuplot-nox check doxygen valgrind units python3 python3-numpy python3-mpmath python3-cffi luajit \
+  lua-cjson ||
   ! build_tree --reconfigure; then
   failed=1
   closing

@@ -34,7 +34,7 @@ static double barus(const double *x, vane_error *e)
 
 static double probability(const double *x, vane_error *e)
 {
-	return vane_clearance_probability(x[0], x[1], x[2], x[3], e);
+	return vane_measure_probability(x[0], x[1], x[2], x[3], e);
 }
 
 static double walther(const double *x, vane_error *e)
@@ -56,7 +56,7 @@ static const sample samples[] = {
 	{"vane_units_m_from_in", inches, 1, {2.5}},
 	{"vane_oil_dynamic_viscosity", viscosity, 2, {32e-6, 860}},
 	{"vane_oil_barus", barus, 3, {0.03, 2e-8, 15e6}},
-	{"vane_clearance_probability", probability, 4, {30e-6, 3e-6, 20e-6, 50e-6}},
+	{"vane_measure_probability", probability, 4, {30e-6, 3e-6, 20e-6, 50e-6}},
 	{"vane_oil_walther", walther, 5, {320, 313.15, 32e-6, 373.15, 5.4e-6}},
 	{"vane_slot_flow", slot, 6, {0.020, 30e-6, 0.005, 15e6, 8.6e-3, 0.1}},
 	{"vane_slot_annulus_flow", annulus, 7, {0.02, 20e-6, 0.03, 0.25, 1e6, 8.6e-3, 0.1}},
@@ -345,11 +345,12 @@ START_TEST(knows_the_formulas_of_every_topic)
 		const char *name;
 		int32_t arity;
 	} known[] = {
-		{"vane_clearance_probability", 4},
 		{"vane_clearance_thermal", 6},
 		{"vane_displacement_eccentric", 4},
 		{"vane_displacement_roots_outlet", 5},
 		{"vane_displacement_roots_zone", 3},
+		{"vane_measure_probability", 4},
+		{"vane_measure_rectangular", 1},
 		{"vane_oil_grade_viscosity", 1},
 		{"vane_oil_index", 2},
 		{"vane_oil_walther", 5},

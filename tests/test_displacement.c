@@ -1,6 +1,8 @@
 #include "row.h"
 
 #include "vane/displacement.h"
+#include "vane/shaft.h"
+#include "vane/stand.h"
 #include "worked_pump.h"
 
 #include <string.h>
@@ -40,6 +42,28 @@ START_TEST(published)
 		 0.1858315, 1e-7},
 		{"V-03z12", vane_displacement_eccentric(37.5e-3, 8e-3, 50e-3, 12, NULL) * 1e3,
 		 0.186255, 1e-7},
+	};
+	ROWS_CHECK(rows);
+}
+END_TEST
+
+/* V-06, an examination problem after Esposito ch. 5, from memory: 115 cm3, ring 89, rotor 63.5,
+ * width 50.8 mm; 93.15 L/min at 90 % volumetric efficiency; 70 bar, 12.7 kW. */
+START_TEST(published_problem)
+{
+	const double displacement = 115e-6, dp = 70e5, power = 12.7e3, flow = 0.09315 / 60;
+	const double eccentricity =
+		displacement / vane_displacement_textbook(0.0890, 0.0635, 1, 0.0508, NULL);
+	const double speed = flow / (0.90 * displacement);
+	const double torque = power / vane_shaft_power(1, speed, NULL);
+	const row rows[] = {
+		{"V-06 eccentricity, mm", eccentricity * 1e3, 9.45, 5e-3},
+		{"V-06 speed, r/min", speed * 60, 900, 0.5},
+		{"V-06 torque, N.m", torque, 134.8, 0.05},
+		{"V-06 mechanical efficiency",
+		 vane_shaft_ideal_torque(displacement, dp, NULL) / torque, 0.9508, 5e-5},
+		{"V-06 overall efficiency",
+		 vane_stand_overall_efficiency(flow, dp, torque, speed, NULL), 0.8557, 5e-5},
 	};
 	ROWS_CHECK(rows);
 }
@@ -264,6 +288,6 @@ START_TEST(outputs_are_nan_whatever_failed)
 }
 END_TEST
 
-SUITE("displacement", published, eccentric_check_values, worked_displacement, worked_chamber,
-      rate_is_the_derivative_of_the_volume, volume_is_the_integral_of_the_rate, worked_contact,
-      limits, rejects, undercut_is_refused, outputs_are_nan_whatever_failed)
+SUITE("displacement", published, published_problem, eccentric_check_values, worked_displacement,
+      worked_chamber, rate_is_the_derivative_of_the_volume, volume_is_the_integral_of_the_rate,
+      worked_contact, limits, rejects, undercut_is_refused, outputs_are_nan_whatever_failed)

@@ -121,5 +121,66 @@ START_TEST(rejects)
 }
 END_TEST
 
-SUITE("shaft", published, worked_torque, drive, no_clearance_has_no_torque,
-      viscous_parts_follow_speed_and_viscosity, rejects)
+START_TEST(strength)
+{
+	const double pi = 3.14159265358979323846;
+	const row rows[] = {
+		{"H-03 solid shaft in torsion, standard (from memory) [MPa]",
+		 vane_shaft_torsion_stress(120, 0.02, 0, NULL) / 1e6, 76.394, 0.001},
+		{"H-03 back: diameter [mm]", vane_shaft_torsion_diameter(120, 76.394e6, NULL) * 1e3,
+		 20, 0.001},
+	};
+	ROWS_CHECK(rows);
+	/* A thin tube: 2 T/(pi D^2 s), and its twist by Bredt. */
+	const double d = 0.05, wall = 1e-9;
+	CHECK_NEAR(vane_shaft_torsion_stress(10, d + wall, d - wall, NULL),
+		   2 * 10 / (pi * d * d * wall), 1e-7);
+	CHECK_NEAR(vane_shaft_twist(10, 2, d + wall, d - wall, 8e10, NULL),
+		   4 * 10 * 2 / (pi * d * d * d * wall * 8e10), 1e-7);
+	/* The outside moves by the stress over the modulus. */
+	CHECK_NEAR(vane_shaft_twist(10, 2, 0.03, 0.01, 8e10, NULL) * 0.015 / 2 * 8e10,
+		   vane_shaft_torsion_stress(10, 0.03, 0.01, NULL), 1e-14);
+	/* A tube and the core that fits it are a bar: their stiffnesses add up. */
+	CHECK_NEAR(1 / vane_shaft_twist(1, 1, 0.03, 0, 1, NULL),
+		   1 / vane_shaft_twist(1, 1, 0.03, 0.02, 1, NULL) +
+			   1 / vane_shaft_twist(1, 1, 0.02, 0, 1, NULL),
+		   1e-14);
+	CHECK_NEAR(vane_shaft_bending_stress(120, 0.02, 0.004, NULL),
+		   2 * vane_shaft_torsion_stress(120, 0.02, 0.004, NULL), 1e-15);
+	CHECK_NEAR(vane_shaft_von_mises(3, 0, NULL), 3, 1e-15);
+	CHECK_NEAR(vane_shaft_von_mises(1, 4, NULL), 7, 1e-15);
+	/* 120 N.m at 10 mm is 12 kN: over 6 x 30 mm, over 3 x 30 mm, over 4 of 8 teeth. */
+	CHECK_NEAR(vane_shaft_key_shear(120, 0.02, 6e-3, 30e-3, NULL), 12e3 / 180e-6, 1e-14);
+	CHECK_NEAR(vane_shaft_key_bearing(120, 0.02, 3e-3, 30e-3, NULL), 12e3 / 90e-6, 1e-14);
+	CHECK_NEAR(vane_shaft_spline_shear(120, 0.02, 2e-3, 30e-3, 8, 0.5, NULL), 12e3 / 240e-6,
+		   1e-14);
+	CHECK_NEAR(vane_shaft_spline_bearing(120, 0.02, 1e-3, 30e-3, 8, 0.5, NULL), 12e3 / 120e-6,
+		   1e-14);
+}
+END_TEST
+
+START_TEST(strength_rejects)
+{
+	vane_error error;
+	CHECK_REJECTS(vane_shaft_torsion_stress(NAN, 1, 0, &error), error, "torque");
+	CHECK_REJECTS(vane_shaft_torsion_stress(1, 1, 1, &error), error, "diameter");
+	CHECK_REJECTS(vane_shaft_torsion_stress(1, 1, -1, &error), error, "bore_diameter");
+	CHECK_REJECTS(vane_shaft_torsion_diameter(-1, 1, &error), error, "torque");
+	CHECK_REJECTS(vane_shaft_torsion_diameter(1, 0, &error), error, "stress");
+	CHECK_REJECTS(vane_shaft_twist(1, 0, 1, 0, 1, &error), error, "length");
+	CHECK_REJECTS(vane_shaft_twist(1, 1, 1, 0, 0, &error), error, "shear_modulus");
+	CHECK_REJECTS(vane_shaft_bending_stress(NAN, 1, 0, &error), error, "bending_moment");
+	CHECK_REJECTS(vane_shaft_von_mises(NAN, 1, &error), error, "bending_stress");
+	CHECK_REJECTS(vane_shaft_von_mises(1, INFINITY, &error), error, "torsion_stress");
+	CHECK_REJECTS(vane_shaft_key_shear(1, 1, 0, 1, &error), error, "key_width");
+	CHECK_REJECTS(vane_shaft_key_bearing(1, 1, 0, 1, &error), error, "key_depth");
+	CHECK_REJECTS(vane_shaft_key_bearing(1, 0, 1, 1, &error), error, "diameter");
+	CHECK_REJECTS(vane_shaft_spline_shear(1, 1, 0, 1, 8, 1, &error), error, "tooth_thickness");
+	CHECK_REJECTS(vane_shaft_spline_shear(1, 1, 1, 1, 8, 1.1, &error), error, "share");
+	CHECK_REJECTS(vane_shaft_spline_bearing(1, 1, 1, 1, 0.5, 1, &error), error, "teeth");
+	CHECK_REJECTS(vane_shaft_spline_bearing(1, 1, 1, 0, 8, 1, &error), error, "spline_length");
+}
+END_TEST
+
+SUITE("shaft", published, worked_torque, drive, strength, strength_rejects,
+      no_clearance_has_no_torque, viscous_parts_follow_speed_and_viscosity, rejects)

@@ -11,20 +11,13 @@
 #define VANE_CLEARANCE_H
 
 #include "vane/error.h"
+#include "vane/measure.h"
 
 #include <stdint.h>
 
 #ifdef __cplusplus
 extern "C" {
 #endif
-
-/** What a measured clearance proves about its limits. The numbers are never changed. */
-enum vane_verdict {
-	VANE_VERDICT_CONFORMS = 1, /**< Inside the limits by at least the guard band. */
-	VANE_VERDICT_NOT_PROVEN =
-		2,             /**< Too near a limit for this uncertainty: neither is proven. */
-	VANE_VERDICT_FAILS = 3 /**< Outside a limit by more than the guard band. */
-};
 
 /** What to do with a part. The numbers are never changed. */
 enum vane_action {
@@ -134,52 +127,6 @@ VANE_API int32_t vane_clearance_width(const double *reading, int64_t readings,
  */
 VANE_API int32_t vane_clearance_between(const vane_width *outer, const vane_width *inner,
 					int32_t same_instrument, vane_gap *out, vane_error *error);
-
-/**
- * Probability that a measured clearance is within its limits.
- *
- *     P = Phi((high - gap)/u) - Phi((low - gap)/u)
- *
- * @valid   The error of the measurement is normally distributed, and nothing
- *          else is known of the clearance beforehand.
- * @source  JCGM 106:2012, 7.4.
- *
- * @param[in] gap          Measured clearance [m; any].
- * @param[in] uncertainty  Its standard uncertainty [m; >= 0].
- * @param[in] low          Lower limit [m; any].
- * @param[in] high         Upper limit [m; > low].
- * @param[out] error       What went wrong, or NULL.
- * @return    Probability [1].
- */
-VANE_API double vane_clearance_probability(double gap, double uncertainty, double low, double high,
-					   vane_error *error);
-
-/**
- * Whether a measured clearance proves that its limits are kept, or broken.
- *
- *     conforms:  low + k u <= gap <= high - k u
- *     fails:     gap < low - k u  or  gap > high + k u
- *
- * Anything else is not proven. Where 2 k u exceeds high - low nothing can be
- * proven to conform. k = 1.645 proves either with 95 % at one limit; k = 2 is
- * older practice.
- *
- * @valid   As vane_clearance_probability(); limits further apart than 2 k u.
- * @source  ISO 14253-1:2017 (k = 1.645) and 1998/2013 (k = 2), from memory.
- *
- * @param[in] gap           Measured clearance [m; any].
- * @param[in] uncertainty   Its standard uncertainty [m; >= 0].
- * @param[in] low           Lower limit [m; any].
- * @param[in] high          Upper limit [m; > low].
- * @param[in] coverage      Guard band k in standard uncertainties [1; >= 0].
- * @param[out] verdict      A number of enum vane_verdict [1; 1 <= x <= 3].
- * @param[out] probability  Probability that the limits are kept [1; 0 <= x <= 1].
- * @param[out] error        What went wrong, or NULL.
- * @return    VANE_OK or a number of enum vane_status.
- */
-VANE_API int32_t vane_clearance_verdict(double gap, double uncertainty, double low, double high,
-					double coverage, int32_t *verdict, double *probability,
-					vane_error *error);
 
 /**
  * Clearance when the two parts have warmed, perhaps unequally.

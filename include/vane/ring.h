@@ -22,7 +22,9 @@ enum vane_ring_law {
 	VANE_RING_SIMPLE_HARMONIC = 2,       /**< Half a cosine; acceleration jumps at the ends. */
 	VANE_RING_CYCLOIDAL = 3,             /**< Sine of acceleration. */
 	VANE_RING_POLYNOMIAL_345 = 4,        /**< Polynomial of degree 5, finite jerk. */
-	VANE_RING_POLYNOMIAL_4567 = 5        /**< Polynomial of degree 7, continuous jerk. */
+	VANE_RING_POLYNOMIAL_4567 = 5,       /**< Polynomial of degree 7, continuous jerk. */
+	VANE_RING_MODIFIED_TRAPEZOID = 6,    /**< Trapezoid of acceleration, corners of sine. */
+	VANE_RING_MODIFIED_SINE = 7          /**< Sine of acceleration, slower in the middle. */
 };
 
 /** Fraction of the lift and its derivatives with respect to the fraction of the transition. */
@@ -41,13 +43,18 @@ typedef struct vane_ring_lift {
  *     cycloidal              u - sin(2 pi u)/(2 pi)
  *     3-4-5                  10u^3 - 15u^4 + 6u^5
  *     4-5-6-7                35u^4 - 84u^5 + 70u^6 - 20u^7
+ *     modified trapezoid     f'' = A sin(4 pi u) to 1/8, A to 3/8, A cos(4 pi (u - 3/8)) to 1/2;
+ *                            A = 8 pi/(pi + 2)
+ *     modified sine          f'' = A sin(4 pi u) to 1/8, A cos(4 pi (u - 1/8)/3) to 1/2;
+ *                            A = 4 pi^2/(pi + 4)
+ *     of both, f(u) = 1 - f(1 - u) beyond the middle
  *
  * @valid   Exact. Where a derivative jumps, the value after the jump is given;
  *          at u = 1 the value before it.
  * @source  Norton, Cam Design and Manufacturing Handbook, table of peak factors (from memory);
  *          Rothbart, Cam Design Handbook (2004), eqs. 2.17-2.19 for constant acceleration.
  *
- * @param[in]  law       A number of enum vane_ring_law [1; 1 <= x <= 5].
+ * @param[in]  law       A number of enum vane_ring_law [1; 1 <= x <= 7].
  * @param[in]  fraction  Fraction u of the transition's angle [1; 0 <= x <= 1].
  * @param[out] out       The lift fraction and its derivatives.
  * @param[out] error     What went wrong, or NULL.
@@ -66,7 +73,7 @@ typedef struct vane_ring {
 	double large_dwell;  /**< Angle of the large dwell [rad; >= 0]. */
 	double fall;         /**< Angle of the fall; the four angles add up to pi [rad; > 0]. */
 	double phase;        /**< Angle of the middle of a small dwell [rad; -6.283185307179586 <= x <= 6.283185307179586]. */
-	int32_t law;         /**< Law of both transitions, enum vane_ring_law [1; 1 <= x <= 5]. */
+	int32_t law;         /**< Law of both transitions, enum vane_ring_law [1; 1 <= x <= 7]. */
 	int32_t reserved;    /**< Must be 0 [1; 0]. */
 } vane_ring;
 

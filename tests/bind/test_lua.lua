@@ -725,10 +725,10 @@ end
 
 function tests.several_outputs()
 	-- Amid limits 4 standard uncertainties apart: P = erf(sqrt(2)), JCGM 106:2012, 7.4.
-	local found = vane.clearance_verdict(10e-6, 5e-6, 0, 20e-6, 1.645)
+	local found = vane.measure_verdict(10e-6, 5e-6, 0, 20e-6, 1.645)
 	same(found.verdict, vane.VERDICT_CONFORMS)
 	near(found.probability, 0.954499736103642)
-	same(vane.clearance_verdict{gap = -30e-6, uncertainty = 5e-6, low = 0, high = 20e-6,
+	same(vane.measure_verdict{value = -30e-6, uncertainty = 5e-6, low = 0, high = 20e-6,
 		coverage = 2}.verdict, vane.VERDICT_FAILS)
 	refused("clearance_between: same_instrument must be a whole number of 32 bits; it is 0.5.",
 		vane.clearance_between, {outer = {}, inner = {}, same_instrument = 0.5})

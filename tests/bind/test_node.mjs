@@ -666,8 +666,8 @@ test("a refusal always has words", () => {
 
 test("several outputs come by name", () => {
 	// The clearance lies on its limit, so it is within with a probability of one half.
-	const limits = { gap: 0, uncertainty: 1e-7, low: 0, high: 12.7e-6, coverage: 1.645 };
-	const found = vane.clearance_verdict(limits);
+	const limits = { value: 0, uncertainty: 1e-7, low: 0, high: 12.7e-6, coverage: 1.645 };
+	const found = vane.measure_verdict(limits);
 	assert.deepEqual(Object.keys(found), ["verdict", "probability"]);
 	assert.equal(found.verdict, vane.VERDICT_NOT_PROVEN);
 	near(found.probability, 0.5);

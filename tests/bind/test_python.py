@@ -182,7 +182,7 @@ class Calls(unittest.TestCase):
         self.assertTrue(0.8 < done.volumetric_efficiency < 1)
 
     def test_several_results_have_names(self):
-        done = vane.clearance_verdict(gap=8e-6, uncertainty=1e-6, low=0, high=12e-6, coverage=1.645)
+        done = vane.measure_verdict(value=8e-6, uncertainty=1e-6, low=0, high=12e-6, coverage=1.645)
         self.assertEqual(done._fields, ("verdict", "probability"))
         self.assertEqual(done.verdict, vane.VERDICT_CONFORMS)
         self.assertAlmostEqual(done.probability, 0.5 * (1 + math.erf(4 / math.sqrt(2))), places=12)
@@ -971,7 +971,7 @@ parts.ring = vane.ring(vane.ring_default(), width=0.02, law=vane.RING_CYCLOIDAL)
 parts = vane.parts(parts, ring={"width": 0.02}, vanes=12)
 done = vane.pump_run(parts, vane.oil_from_grade(46, 100), vane.duty_default())
 total: float = done.slip.total
-verdict: int = vane.clearance_verdict(0, 0, 0, 1, 2).verdict
+verdict: int = vane.measure_verdict(0, 0, 0, 1, 2).verdict
 fit = vane.stand_slip_fit([vane.reading()], vane.oil_default(), vane.SLIP_LAMINAR).out
 caution: bool = vane.CAUTION_THIN_OIL in vane.caution(fit.caution)
 names: list[str] = list(parts) if "ring" in parts else [vane.error().name]
@@ -1068,7 +1068,7 @@ class Loading(unittest.TestCase):
                 for param, name in zip(items["vane_slot_flow"]["params"], own):
                     param["name"] = name
                 items["vane_oil_at"]["params"][1]["name"] = "from"
-                items["vane_clearance_verdict"]["params"][-2]["name"] = "in"
+                items["vane_measure_verdict"]["params"][-2]["name"] = "in"
                 for param in items["vane_pump_map"]["params"]:
                     if param["name"] == "duties":
                         param["name"] = "for"
@@ -1092,7 +1092,7 @@ class Loading(unittest.TestCase):
                     assert str(reason).startswith("slot_flow: " + names[4]), reason
                 oil = vane.oil_from_grade(46, 100)
                 assert vane.oil_at(oil, from_=300) == vane.oil_at(oil, 300)
-                assert vane.clearance_verdict(0, 1, 2, 3, 4)._fields[-1] == "in_"
+                assert vane.measure_verdict(0, 1, 2, 3, 4)._fields[-1] == "in_"
                 parts = vane.parts({pump().as_dict()})
                 assert vane.pump_map(parts, oil, []) == []
                 assert vane.None_ == 0

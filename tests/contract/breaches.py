@@ -512,10 +512,15 @@ class Bench:
     def doxyfile(self, place):
         """The library's own settings; for one directory."""
         settings = self.settings.replace("@VERSION@", "0").replace("@OUTPUT@", str(place))
-        settings = settings.replace("@SOURCE@/docs", str(place / "include"))
+        for name, words in (("INPUT", f'"{place}/include"'), ("HTML", "headers"), ("XML", "YES")):
+            settings = settings.replace(f"@{name}@", words)
+        settings = settings.replace("@PAGES@", "").replace("@SOURCE@/docs", str(place / "include"))
         settings = settings.replace("@SOURCE@", str(place))
         # HTML stays: without it Doxygen 1.9 takes every parameter for undocumented.
-        return f"{settings}\nINPUT = {place}/include\nUSE_MDFILE_AS_MAINPAGE =\nSEARCHENGINE = NO\n"
+        empty = "".join(
+            f"{name} =\n" for name in ("USE_MDFILE_AS_MAINPAGE", "EXAMPLE_PATH", "IMAGE_PATH")
+        )
+        return f"{settings}\nINPUT = {place}/include\n{empty}SEARCHENGINE = NO\n"
 
     def refusal(self, number, changes):
         """Whether Doxygen or the manifest refuses a changed header, and what they say."""

@@ -56,6 +56,7 @@ SIZES = {
 
 
 def size(unit):
+    unit = unit or "1"
     if unit not in SIZES:
         low = high = 1.0
         for sign, power, atom, exponent in factors(unit):
@@ -228,9 +229,9 @@ class Function:
                     low, high = COUNTS.get(self.plain[param["name"]], (low, high))
             values[(name, None, ())] = rng.randint(low, high)
         null = {p["name"] for p in self.params if p["optional"] and rng.random() < 0.2}
-        leaves = {leaf.key: leaf for leaf in self.leaves("in", values)}
         for name, x in FUNCTIONS.get(self.name, lambda rng: {})(rng).items():
-            values[(name, None, ())] = x
+            values[name if isinstance(name, tuple) else (name, None, ())] = x
+        leaves = {leaf.key: leaf for leaf in self.leaves("in", values)}
         for param in self.params:
             name, kind = param["name"], self.plain[param["name"]]
             if kind not in self.interface.records or param["direction"] == "out":
@@ -545,6 +546,68 @@ def index_points(rng):
     return {"viscosity_100": hot, "viscosity_40": hot * rng.uniform(4, 12)}
 
 
+def columns(rng):
+    """Whole rows, and more of them than columns."""
+    count = rng.randint(1, 3)
+    rows = count + rng.randint(3, 9)
+    return {"readings": rows, "weights": rng.choice((0, rows)), "elements": count * rows}
+
+
+def polynomial(rng):
+    """More readings than coefficients."""
+    degree = rng.randint(0, 3)
+    rows = degree + rng.randint(3, 9)
+    return {"readings": rows, "weights": rng.choice((0, rows)), "degree": degree}
+
+
+def power_law(rng):
+    """Readings that a curve can be laid through, and where to begin."""
+    scale, power, places = rng.uniform(0.5, 5), rng.uniform(0.5, 2), range(7)
+    x = [rng.uniform(1, 9) for _ in places]
+    return {
+        "model": 4, "coefficients": 2, "readings": 7, "weights": 7,
+        **{("x", i, ()): x[i] for i in places},
+        **{("y", i, ()): scale * x[i] ** power * rng.uniform(0.98, 1.02) for i in places},
+        **{("uncertainty", i, ()): rng.uniform(0.5, 2) for i in places},
+        ("start", 0, ()): scale * rng.uniform(0.7, 1.4), ("start", 1, ()): power,
+    }
+
+
+def sources(rng):
+    """Sources of which each pair is correlated alike, as any quantities may be."""
+    count, r = rng.randint(1, 5), rng.uniform(0, 1)
+    return {
+        "sources": count, "elements": count**2,
+        **{("correlation", i, ()): 1.0 if i % (count + 1) == 0 else r for i in range(count**2)},
+    }
+
+
+def plate(rng):
+    """Loaded to the outer edge: past all load the shear of a free edge is nothing but rounding."""
+    outer = between(0.01, 0.2, rng)
+    return {
+        "inner_radius": rng.choice((0.0, outer * rng.uniform(0.1, 0.7))),
+        "outer_radius": outer,
+        "thickness": outer * rng.uniform(0.02, 0.3),
+        "zone_outer": outer,
+    }
+
+
+def o_ring(rng):
+    """A ring measured near a section there is: far from all, which is nearest hangs on rounding."""
+    return {
+        "inner_diameter": between(0.003, 0.5, rng),
+        "section": rng.choice((1.78e-3, 2.62e-3, 3.53e-3, 5.33e-3)) * rng.uniform(0.95, 1.05),
+        "diameter_uncertainty": between(1e-5, 1e-3, rng),
+        "section_uncertainty": between(1e-5, 2e-4, rng),
+    }
+
+
+def fit_options(rng):
+    """Steps enough to settle, and nothing that can be told apart taken for the same."""
+    return {"rank_tolerance": between(1e-14, 1e-9, rng), "iterations": rng.randint(500, 2000)}
+
+
 RECORDS = {
     "vane_ring": ring,
     "vane_parts": parts,
@@ -552,17 +615,37 @@ RECORDS = {
     "vane_width": width,
     "vane_width_limits": width_limits,
     "vane_joint": joint,
+    "vane_plate": plate,
+    "vane_fit_options": fit_options,
 }
 ARRAYS = {"vane_reading": readings}
 FUNCTIONS = {
     "vane_oil_walther": two_points,
+    "vane_oil_walther_temperature": two_points,
+    "vane_oil_d341": two_points,
+    "vane_oil_d341_temperature": two_points,
     "vane_oil_index": index_points,
     "vane_oil_viscosity_100": lambda rng: {
         "viscosity_40": between(2e-5, 5e-4, rng), "index": rng.uniform(50, 180),
     },
     "vane_oil_grade_viscosity": grade,
+    "vane_oil_grade_minimum": grade,
+    "vane_oil_grade_maximum": grade,
     "vane_oil_from_grade": lambda rng: {**grade(rng), "viscosity_index": rng.uniform(80, 120)},
     "vane_thread_strength": lambda rng: {"diameter": rng.uniform(0.0064, 0.038)},
+    "vane_thread_find": lambda rng: {"diameter": rng.choice((0.012, 0.0254))},
+    "vane_joint_rectangle_order": lambda rng: rng.choice(
+        ({"columns": 2, "bolts": 4}, {"columns": 3, "bolts": 8})
+    ),
+    "vane_seal_identify": o_ring,
+    "vane_fit_linear": columns,
+    "vane_fit_robust": lambda rng: {k: x for k, x in columns(rng).items() if k != "weights"},
+    "vane_fit_polynomial": polynomial,
+    "vane_fit_curve": power_law,
+    "vane_fit_curve_at": lambda rng: {"model": 7, "coefficients": 2},
+    "vane_measure_sample": lambda rng: {"readings": rng.randint(2, 9)},
+    "vane_measure_correlation": lambda rng: {"readings": rng.randint(2, 9)},
+    "vane_measure_combine": sources,
     "vane_stand_slip_fit": lambda rng: {"terms": rng.randint(0, 7)},
 }
 

@@ -108,8 +108,8 @@ MUTATIONS = [
     ("lib/clearance.c", '"coverage"', '"cover"', [RANGES, "clearance"]),
     ("include/vane/slot.h", "Offset of the axes over the radial gap [1; 0 <= x <= 1]",
      "Offset of the axes over the radial gap [1; 0 <= x < 1]", [RANGES]),
-    ("include/vane/thread.h", "[m; 0.0016 <= x <= 0.039]",
-     "[m; 0.0016 <= x <= 0.040]", [RANGES]),
+    ("include/vane/thread.h", "[m; 0.0016 <= x <= 0.0762]",
+     "[m; 0.0016 <= x <= 0.0763]", [RANGES]),
     # The form of the contract.
     ("include/vane/slip.h", " * @source  White", " * White", ["build"]),
     ("include/vane/ring.h", "Radius of the small dwell [m; > 0]", "Radius of the small dwell [m]",

@@ -139,9 +139,12 @@ static void formulas(tape *t)
 	FORMULA(vane_shaft_motor_nema(1e12, 1.15, &e));
 	FORMULA(vane_thread_preload(80, 1.5e-3, 9e-3, 0.12, 0.12, 0.013, &e));
 	FORMULA(vane_thread_von_mises(1e300, 1e300, &e));
-	FORMULA(vane_clearance_probability(8e-6, 1e-6, 0, 12.7e-6, &e));
-	FORMULA(vane_clearance_probability(1, 1e-9, 0, 12.7e-6, &e));
-	FORMULA(vane_clearance_probability(8e-6, 1e-6, 1, 0, &e));
+	FORMULA(vane_measure_probability(8e-6, 1e-6, 0, 12.7e-6, &e));
+	FORMULA(vane_measure_probability(1, 1e-9, 0, 12.7e-6, &e));
+	FORMULA(vane_measure_probability(8e-6, 1e-6, 1, 0, &e));
+	FORMULA(vane_measure_coverage(0.95, 7.5, &e));
+	FORMULA(vane_measure_coverage(0.95, 1e30, &e));
+	FORMULA(vane_measure_coverage(0.95, 0, &e));
 }
 
 static void arrays(tape *t)
@@ -231,6 +234,32 @@ static void measured(tape *t)
 		rotor.mean = -1;
 		PROCEDURE(vane_clearance_decide(&ring, &rotor, &rotor, 1, &limits, &out, &e),
 			  vane_decision, vane);
+	}
+	{
+		const vane_source source[] = {{2e-6, 1, 4}, {2e-6, -1, 4}};
+		const double together[] = {1, 0.7, 0.7, 1}, never[] = {1, 0.7, 0.1, 1};
+		vane_combined out;
+		PROCEDURE(vane_measure_combine(source, 2, together, 4, 0.95, &out, NULL, &e),
+			  vane_combined, expanded);
+		PROCEDURE(vane_measure_combine(source, 2, never, 4, 0.95, &out, NULL, &e),
+			  vane_combined, expanded);
+	}
+	{
+		static const double x[] = {1, 2, 3, 4, 5}, y[] = {2.1, 3.4, 4.4, 5.4, 6.3};
+		const double start[] = {1, 1};
+		double coefficient[VANE_FIT_COEFFICIENTS], uncertainty[VANE_FIT_COEFFICIENTS];
+		vane_fit_options options;
+		vane_fit_options_default(&options);
+		vane_fit_summary out;
+		PROCEDURE(vane_fit_curve(VANE_FIT_POWER, x, y, NULL, 0, 5, start, 2, &options,
+					 coefficient, uncertainty, NULL, NULL, &out, &e),
+			  vane_fit_summary, caution);
+		PROCEDURE(vane_fit_robust(x, 5, y, 5, &options, coefficient, uncertainty, NULL,
+					  NULL, &out, &e),
+			  vane_fit_summary, caution);
+		PROCEDURE(vane_fit_linear(x, 5, y, y, 5, 1, &options, coefficient, uncertainty,
+					  NULL, NULL, &out, &e),
+			  vane_fit_summary, caution);
 	}
 	{
 		vane_joint joint;

@@ -70,7 +70,7 @@ forbidden() {
 		reads_the_clock            time|clock|clock_gettime|gettimeofday
 		touches_errno              __errno_location
 		reaches_GSL's_handler      gsl_set_error_handler(_off)?|gsl_error
-		aborts_without_memory      gsl_.*_c?alloc|gsl_.*_calloc
+		aborts_without_memory      gsl_([^m]|m[^u]|mu[^l]|mul[^t]|mult[^i]|multi[^f]|multif[^i]|multifi[^t]|multifit[^_]|multifit_[^lnr]).*_c?alloc
 		starts_threads             pthread_.*|thrd_.*
 	EOF
 }

@@ -87,17 +87,20 @@ def slots_meet(v, radius):
     return above(v("slot_width") * v("vanes"), 2 * math.pi * radius)
 
 
-def no_size_of_its_grade(v):
-    if v("grade") < 4:
-        return -1.0
-    inch, room = 0.0254, 1e-6
-    return max(
-        above(0.25 * inch - room, v("diameter")), above(v("diameter"), 1.5 * inch + room)
-    )
-
-
 def no_grade(v):
     return -1.0 if v("grade") in ISO_3448 else 1.0
+
+
+def no_whole_rows(v):
+    return 1.0 if v("elements") % v("readings") else -1.0
+
+
+def no_power(v):
+    return above(0.0, v("x")) or 1.0 if v("model") in (4, 5) else -1.0
+
+
+# Of each model for curves.
+COEFFICIENTS = (2, 3, 5, 2, 3, 3, 2, 3, 4, 7, 3, 4)
 
 
 # The rules between several parameters that the documentation says in words, for a range cannot:
@@ -134,6 +137,8 @@ RULES = {
     ),
     "viscosity_2": ("not higher if hotter", thickens),
     "vane_oil_grade_viscosity.grade": ("number of ISO 3448", no_grade),
+    "vane_oil_grade_minimum.grade": ("number of ISO 3448", no_grade),
+    "vane_oil_grade_maximum.grade": ("number of ISO 3448", no_grade),
     "vane_oil_from_grade.grade": ("number of ISO 3448", no_grade),
     "vane_displacement_roots_outlet.vanes": (
         "times vane_thickness less than pi (large_radius + small_radius)",
@@ -141,9 +146,21 @@ RULES = {
             v("vanes") * v("vane_thickness"), math.pi * (v("large_radius") + v("small_radius"))
         ),
     ),
-    "vane_thread_strength.diameter": (
-        "of an SAE grade from 1/4 in to 1-1/2 in", no_size_of_its_grade,
+    "vane_fit_linear.elements": ("a multiple of readings", no_whole_rows),
+    "vane_fit_robust.elements": ("a multiple of readings", no_whole_rows),
+    "weights": ("readings, or 0", lambda v: -1.0 if v("weights") in (0, v("readings")) else 1.0),
+    "coefficients": (
+        "as many as the model has",
+        lambda v: -1.0 if v("coefficients") == COEFFICIENTS[v("model") - 1] else 1.0,
     ),
+    "vane_fit_curve.x": ("above 0 for a power", no_power),
+    "vane_fit_curve_at.x": ("above 0 for a power", no_power),
+    "vane_measure_combine.elements": (
+        "sources^2, or 0",
+        lambda v: -1.0 if v("elements") in (0, v("sources") ** 2) else 1.0,
+    ),
+    # One element cannot tell: it hangs on all the others.
+    "vane_measure_combine.correlation": ("one that quantities can have", lambda v: 0.0),
 }
 
 
@@ -332,7 +349,8 @@ class Trial:
         held = self.call.values[leaf.key]
         if x <= held:
             return True
-        if first and x <= LONGEST:
+        # Of an array without elements there is nothing to repeat.
+        if first and held and x <= LONGEST:
             values = dict(self.call.values)
             for key, value in self.call.values.items():
                 if self.params[key[0]]["length"] == leaf.param:
@@ -454,6 +472,8 @@ class Trial:
 
         def beside(name):
             path = tuple(name.split("."))
+            if path == (leaf.param,):
+                return self.call.values[leaf.key]
             if leaf.fields:
                 return self.call.values[(leaf.param, leaf.index, leaf.fields[:-1] + path)]
             return self.call.values[(path[0], None, path[1:])]
@@ -467,7 +487,7 @@ class Trial:
         """Elements past a length made shorter are not written."""
         for y in self.call.outs:
             if self.length_of(y) == leaf.param and y.index >= self.call.values[leaf.key]:
-                if outcome.outputs[y.key] != draw.POISON[y.code]:
+                if outcome.outputs.get(y.key, draw.POISON[y.code]) != draw.POISON[y.code]:
                     self.breach(leaf, "beyond", f"{words}, yet output {y} is written.")
 
     def longest(self, name):
@@ -500,7 +520,8 @@ class Trial:
         words = f"{name} = NULL"
         self.report.making(f"{self.function.name}() with {words} ({self.where})")
         outcome = self.call.run(null=[name])
-        if param["optional"]:
+        # So may an array without elements.
+        if param["optional"] or self.function.count(param, self.call.values) == 0:
             if outcome.code != OK or not all(
                 same(x, self.good.outputs[key]) for key, x in outcome.outputs.items()
             ):

@@ -31,7 +31,7 @@ cp "$here/pyproject.toml.in" "$tree/pyproject.toml"
 # meson-python packs all that Meson would install: here only the library and the module, and the
 # manifest beside the module, where it is found wherever the wheel goes.
 find "$tree" -name meson.build -exec sed -i \
-	-e "/^subdir('\(examples\|tests\|bench\|lua\|node\)')/d" \
+	-e "/^subdir('\(examples\|tests\|docs.examples\|docs.pages\|bench\|lua\|node\)')/d" \
 	-e "/^ *install_headers(/d" \
 	-e "/^import('pkgconfig')/,/^)/d" \
 	-e "/^cdef = /,/^)/d" {} +
