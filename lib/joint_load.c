@@ -4,9 +4,15 @@
 
 #include <float.h>
 #include <math.h>
+#include <stddef.h>
 
 static const double pi = 3.14159265358979323846;
 static const double below_one = 1 - DBL_EPSILON / 2;
+
+static double in_series(double bolt_stiffness, double joint_stiffness)
+{
+	return vane_joint_stiffness_series(bolt_stiffness, joint_stiffness, NULL);
+}
 
 static bool is_pair(double bolt_stiffness, double joint_stiffness, vane_error *error)
 {
@@ -19,13 +25,6 @@ static bool is_loaded(double preload, double load, double load_factor, vane_erro
 	return vn_least(preload, 0, "preload", "N", error) &&
 	       vn_least(load, 0, "load", "N", error) &&
 	       vn_between(load_factor, 0, 1, "load_factor", "", error);
-}
-
-/* Bolt and parts squeezed against each other. */
-static double series(double first, double second)
-{
-	const double softer = fmin(first, second), stiffer = fmax(first, second);
-	return softer / (1 + softer / stiffer);
 }
 
 double vane_joint_load_factor(double bolt_stiffness, double joint_stiffness, double introduction,
@@ -153,7 +152,7 @@ double vane_joint_turn_angle(double preload, double pitch, double bolt_stiffness
 	    !vn_above(pitch, 0, "pitch", "m", error) ||
 	    !is_pair(bolt_stiffness, joint_stiffness, error))
 		return NAN;
-	return vn_result(2 * pi * (preload / series(bolt_stiffness, joint_stiffness)) / pitch,
+	return vn_result(2 * pi * (preload / in_series(bolt_stiffness, joint_stiffness)) / pitch,
 			 error);
 }
 
@@ -193,7 +192,7 @@ double vane_joint_embedding_loss(double embedding, double bolt_stiffness, double
 	if (!vn_least(embedding, 0, "embedding", "m", error) ||
 	    !is_pair(bolt_stiffness, joint_stiffness, error))
 		return NAN;
-	return vn_result(embedding * series(bolt_stiffness, joint_stiffness), error);
+	return vn_result(embedding * in_series(bolt_stiffness, joint_stiffness), error);
 }
 
 static bool is_heated(double length, double bolt_stiffness, double joint_stiffness,
@@ -225,7 +224,7 @@ double vane_joint_thermal_change(double length, double bolt_stiffness, double jo
 		       joint_expansion, joint_rise, error))
 		return NAN;
 	return vn_result(strain(bolt_expansion, bolt_rise, joint_expansion, joint_rise) * length *
-				 series(bolt_stiffness, joint_stiffness),
+				 in_series(bolt_stiffness, joint_stiffness),
 			 error);
 }
 

@@ -64,11 +64,6 @@ static void judge(const slip_case *c, vane_slip *out, double flow, double width,
 	     vane_slot_graetz(fabs(flow), width, gap, length, c->state->thermal_diffusivity, NULL));
 }
 
-static double in_series(double a, double b)
-{
-	return a > 0 && b > 0 ? a / (1 + a / b) : 0;
-}
-
 /* Groove to shaft: one face ends at the open shaft, the other in the gap along it. */
 static void inner_face(const slip_case *c, vane_slip *out)
 {
@@ -83,11 +78,11 @@ static void inner_face(const slip_case *c, vane_slip *out)
 	const double shaft =
 		vane_slot_annulus_flow(2 * p->shaft_radius, p->shaft_gap, p->shaft_length,
 				       p->shaft_eccentricity, 1, mu, 0, NULL);
-	out->face_inner =
-		(face + in_series(face, shaft)) * weighed(s, s->outlet_pressure, s->case_pressure);
+	out->face_inner = (face + vane_slot_in_series(face, shaft, NULL)) *
+			  weighed(s, s->outlet_pressure, s->case_pressure);
 	if (shaft > 0)
 		keep(&out->greatest_reynolds,
-		     vane_slot_annulus_reynolds(in_series(face, shaft) *
+		     vane_slot_annulus_reynolds(vane_slot_in_series(face, shaft, NULL) *
 							(s->outlet_pressure - s->case_pressure),
 						2 * p->shaft_radius, c->kinematic, NULL));
 	judge(c, out, face * (s->outlet_pressure - s->case_pressure), turn * p->plate_bore,
