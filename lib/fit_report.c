@@ -1,5 +1,6 @@
 #include "fit.h"
 
+#include <float.h>
 #include <gsl/gsl_cblas.h>
 #include <math.h>
 
@@ -124,9 +125,20 @@ static double described(double part, double whole)
 	return part > 0 && whole > 0 ? 1 - part / whole : part > 0 ? 0 : 1;
 }
 
+/* Squares that have sunk among the denormal numbers would tell of no scatter, or of a wrong one. */
+static bool sunk(const vn_found *f)
+{
+	for (int64_t i = 0; f->square_sum < DBL_MIN && i < f->factors->rows; i++)
+		if (f->residual[i] != 0 && (!f->weight || f->weight[i] > 0))
+			return true;
+	return false;
+}
+
 int32_t vn_fit_report(const vn_found *f, const vn_outputs *o, vane_error *error)
 {
 	const double condition = f->factors->condition;
+	if (sunk(f))
+		return vn_fit_large(error);
 	*o->summary = (vane_fit_summary){
 		.residual = f->sigma,
 		.square_sum = f->square_sum,

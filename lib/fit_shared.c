@@ -124,7 +124,8 @@ int32_t vn_fit_dependent(double condition, vane_error *error)
 int32_t vn_fit_large(vane_error *error)
 {
 	return vn_fit_refuse(VANE_OUT_OF_RANGE, "readings", 0,
-			     "The readings are too large or too unlike for a fit.", error);
+			     "The readings are too large, too small or too unlike for a fit.",
+			     error);
 }
 
 int32_t vn_fit_memory(vane_error *error)
@@ -135,11 +136,15 @@ int32_t vn_fit_memory(vane_error *error)
 
 double vn_fit_total(const double *y, const double *uncertainty, int64_t n, bool about_mean)
 {
-	double mean = 0, weights = 0, sum = 0;
+	double mean = 0, weights = 0, sum = 0, least = INFINITY;
+	for (int64_t i = 0; uncertainty && i < n; i++)
+		least = fmin(least, uncertainty[i]);
 	for (int64_t i = 0; about_mean && i < n; i++) {
-		const double u = uncertainty ? uncertainty[i] : 1, w = 1 / (u * u);
+		/* Over the greatest, for 1/u^2 would overflow or vanish where u does not. */
+		const double ratio = uncertainty ? least / uncertainty[i] : 1, w = ratio * ratio;
 		weights += w;
-		mean += (y[i] - mean) * (w / weights);
+		if (w > 0)
+			mean += (y[i] - mean) * (w / weights);
 	}
 	for (int64_t i = 0; i < n; i++) {
 		const double d = (y[i] - mean) / (uncertainty ? uncertainty[i] : 1);

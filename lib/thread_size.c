@@ -88,7 +88,6 @@ static bool is_metric(int32_t series)
 	return series <= VANE_THREAD_FINER;
 }
 
-/* Sizes of one series lie 6 % apart or more. */
 static const double tolerance = 0.03;
 
 int32_t vane_thread_find(int32_t series, double diameter, vane_thread_size *out, vane_error *error)
@@ -98,32 +97,37 @@ int32_t vane_thread_find(int32_t series, double diameter, vane_thread_size *out,
 		return VANE_INVALID_ARGUMENT;
 	*out = (vane_thread_size){NAN, NAN, NAN, NAN, NAN, NAN};
 	if (!vn_count(series, VANE_THREAD_COARSE, VANE_THREAD_16_UN, "series", error) ||
-	    !vn_between(diameter, 0.001 * VN_METRE, 0.1016 * VN_METRE, "diameter", "m", error))
+	    !vn_between(diameter, 0.00097 * VN_METRE, 0.1046 * VN_METRE, "diameter", "m", error))
 		return VANE_INVALID_ARGUMENT;
 
+	/* Some sizes lie so close that a diameter is within the tolerance of two. */
 	const double millimetre = 1e-3 * VN_METRE, inch = 0.0254 * VN_METRE;
 	const bool metric = is_metric(series);
+	double nominal = 0, pitch = 0, off = INFINITY;
 	for (size_t i = 0; i < sizeof sizes / sizeof *sizes; i++) {
-		const double nominal = sizes[i].diameter * (metric ? millimetre : inch);
-		if (sizes[i].series != series || !(fabs(diameter - nominal) <= tolerance * nominal))
+		const double size = sizes[i].diameter * (metric ? millimetre : inch);
+		const double away = fabs(diameter - size);
+		if (sizes[i].series != series || !(away <= tolerance * size) || !(away < off))
 			continue;
-		const double pitch = metric ? sizes[i].pitch_or_threads * millimetre
-					    : inch / sizes[i].pitch_or_threads;
-		*out = (vane_thread_size){
-			.diameter = nominal,
-			.pitch = pitch,
-			.pitch_diameter = vane_thread_pitch_diameter(nominal, pitch, NULL),
-			.minor_diameter = vane_thread_minor_diameter(nominal, pitch, NULL),
-			.root_diameter =
-				metric ? vane_thread_root_diameter(nominal, pitch, NULL)
-				       : vane_thread_root_diameter_unified(nominal, pitch, NULL),
-			.stress_area =
-				metric ? vane_thread_stress_area(nominal, pitch, NULL)
-				       : vane_thread_stress_area_unified(nominal, pitch, NULL),
-		};
-		return VANE_OK;
+		off = away;
+		nominal = size;
+		pitch = metric ? sizes[i].pitch_or_threads * millimetre
+			       : inch / sizes[i].pitch_or_threads;
 	}
-	vn_fail(VANE_NO_SOLUTION, "diameter", diameter,
-		"No size of this series lies within 3 % of the diameter.", error);
-	return VANE_NO_SOLUTION;
+	if (!(nominal > 0)) {
+		vn_fail(VANE_NO_SOLUTION, "diameter", diameter,
+			"No size of this series lies within 3 % of the diameter.", error);
+		return VANE_NO_SOLUTION;
+	}
+	*out = (vane_thread_size){
+		.diameter = nominal,
+		.pitch = pitch,
+		.pitch_diameter = vane_thread_pitch_diameter(nominal, pitch, NULL),
+		.minor_diameter = vane_thread_minor_diameter(nominal, pitch, NULL),
+		.root_diameter = metric ? vane_thread_root_diameter(nominal, pitch, NULL)
+					: vane_thread_root_diameter_unified(nominal, pitch, NULL),
+		.stress_area = metric ? vane_thread_stress_area(nominal, pitch, NULL)
+				      : vane_thread_stress_area_unified(nominal, pitch, NULL),
+	};
+	return VANE_OK;
 }

@@ -134,7 +134,8 @@ double vane_thread_factor_scatter(double tightening_factor, vane_error *error)
 int32_t vane_thread_tightening_accuracy(int32_t tightening, vane_thread_accuracy *out,
 					vane_error *error)
 {
-	/* VDI 2230 part 1:2003, table A8, in the order of the enumerators. From memory. */
+	/* VDI 2230 part 1, table A8 of 2003, in the order of the enumerators; the estimate is that
+	 * of 1986. From memory. */
 	static const double factors[][2] = {
 		{1.2, 1.4}, {1.2, 1.4}, {1.2, 1.6}, {1.4, 1.6}, {1.6, 1.8}, {2.5, 4},
 	};

@@ -818,6 +818,55 @@ START_TEST(faint_readings)
 }
 END_TEST
 
+/* R^2 has no unit: it must not change with that of y and its uncertainties. */
+START_TEST(share_in_any_unit)
+{
+	static const double unit[] = {1e-160, 1e-155, 1e155, 1e160};
+	const vane_fit_options options = usual();
+	double x[21], y[7], u[7];
+	parabola(x);
+	answer plain, a;
+	line(x, few_y, few_u, 7, 3, &options, &plain);
+	ck_assert(plain.status == VANE_OK && plain.summary.r_squared < 1);
+	for (int k = 0; k < 4; k++) {
+		for (int i = 0; i < 7; i++) {
+			y[i] = few_y[i] * unit[k];
+			u[i] = few_u[i] * unit[k];
+		}
+		line(x, y, u, 7, 3, &options, &a);
+		ck_assert_int_eq(a.status, VANE_OK);
+		CHECK_NEAR(a.summary.r_squared, plain.summary.r_squared, 1e-13);
+	}
+}
+END_TEST
+
+/* Of their squares nothing or too little is left, which would look like no scatter at all. */
+START_TEST(tiny_readings)
+{
+	static const double unit[] = {1e-160, 1e-170};
+	const vane_fit_options options = usual();
+	double x[21], y[7];
+	parabola(x);
+	for (int k = 0; k < 2; k++) {
+		answer a;
+		for (int i = 0; i < 7; i++)
+			y[i] = few_y[i] * unit[k];
+		line(x, y, NULL, 7, 3, &options, &a);
+		ck_assert_int_eq(a.status, VANE_OUT_OF_RANGE);
+		ck_assert(nothing(&a));
+		a.status = vane_fit_robust(x, 21, y, 7, &options, a.b, a.u, a.r, a.reading,
+					   &a.summary, &a.error);
+		ck_assert_int_eq(a.status, VANE_OUT_OF_RANGE);
+		ck_assert(nothing(&a));
+	}
+	const double base[] = {1, 2, 3, 4, 5, 6, 7}, start[] = {unit[1], 1};
+	answer a;
+	curve(VANE_FIT_SATURATION, base, y, NULL, 7, start, 2, &a);
+	ck_assert_int_ne(a.status, VANE_OK);
+	ck_assert(nothing(&a));
+}
+END_TEST
+
 #if defined(__has_feature)
 #if __has_feature(address_sanitizer) || __has_feature(thread_sanitizer)
 #define OWN_ALLOCATOR
@@ -931,4 +980,4 @@ END_TEST
 SUITE("fit", certified_lines, certified_exact_polynomials, certified_curves, weighted, ridge,
       influence, robust, robust_against_wild_readings, curves_of_the_trade, thermometer, slip_law,
       lines_refused, options_refused, polynomials_refused, curves_refused, curve_at, faint_readings,
-      no_memory, hostile)
+      share_in_any_unit, tiny_readings, no_memory, hostile)

@@ -151,7 +151,12 @@ START_TEST(test_find)
 	/* A real M12 measures 11.7 to 11.97 over its crests. */
 	ck_assert(size(VANE_THREAD_COARSE, 0.0117).diameter == 12 * 1e-3);
 	ck_assert(size(VANE_THREAD_COARSE, 0.001).pitch == 0.25 * 1e-3);
+	ck_assert(size(VANE_THREAD_COARSE, 0.00097).pitch == 0.25 * 1e-3);
 	ck_assert(size(VANE_THREAD_UNC, 0.1016).pitch == INCH / 4);
+	ck_assert(size(VANE_THREAD_UNC, 0.1046).pitch == INCH / 4);
+	/* Within 3 % of 1-5/8 in too, but nearer to 1-11/16 in. */
+	ck_assert(size(VANE_THREAD_UNEF, 1.67 * INCH).diameter == 1.6875 * INCH);
+	ck_assert(size(VANE_THREAD_UNEF, 1.64 * INCH).diameter == 1.625 * INCH);
 	vane_error error;
 	vane_thread_size out;
 	ck_assert_int_eq(vane_thread_find(VANE_THREAD_COARSE, 0.013, &out, &error),
@@ -160,7 +165,7 @@ START_TEST(test_find)
 	ck_assert_str_eq(error.name, "diameter");
 	ck_assert(isnan(out.diameter) && isnan(out.stress_area));
 	ck_assert_int_eq(vane_thread_find(VANE_THREAD_FINE, 0.006, &out, NULL), VANE_NO_SOLUTION);
-	const double bad[] = {0, -1, NAN, INFINITY, 0.00099, 0.11};
+	const double bad[] = {0, -1, NAN, INFINITY, 0.00096, 0.11};
 	for (size_t i = 0; i < sizeof bad / sizeof *bad; i++) {
 		ck_assert_int_eq(vane_thread_find(VANE_THREAD_COARSE, bad[i], &out, &error),
 				 VANE_INVALID_ARGUMENT);

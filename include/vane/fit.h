@@ -93,18 +93,20 @@ VANE_API void vane_fit_options_default(vane_fit_options *options);
  * Linear least squares.
  *
  *     sum(((y_i - sum_j x_ij b_j)/u_i)^2) + ridge^2 sum((l_j b_j)^2) = least
- *     cov b = s^2 (A'A + r^2)^-1 A'A (A'A + r^2)^-1
+ *     cov b = s^2 (A'A + ridge^2 L^2)^-1 A'A (A'A + ridge^2 L^2)^-1
  *
- * A has the rows x_i/u_i, and l_j is the length of its column j. s^2 is the sum of the squares by
- * the degrees of freedom, n - sum(s_k^2/(s_k^2 + ridge^2)) over the singular values of A with its
- * columns of length 1; with known uncertainties it is 1. R^2 is about the mean if a column of x is
- * constant, about 0 if none is. Cook's distance and the standardized residual are 0 where the
- * leverage is 1.
+ * A has the rows x_i/u_i, l_j is the length of its column j, and L has the l_j on its diagonal. s^2
+ * is the sum of the squares by the degrees of freedom, n - sum(s_k^2/(s_k^2 + ridge^2)) over the
+ * singular values of A with its columns of length 1; with known uncertainties it is 1. R^2 is about
+ * the mean if a column of x is constant, about 0 if none is. Cook's distance and the standardized
+ * residual are 0 where the leverage is 1.
  *
  * A condition number above 30 sets VANE_CAUTION_ILL_CONDITIONED. One above 1/rank_tolerance, and
  * too few readings, are VANE_NOT_IDENTIFIABLE; the error's value is then the condition number or
- * the number of readings. A rank_tolerance below 2^-52 counts as that. A ridge lifts the first refusal; it also biases every coefficient
- * towards 0, the constant among them, and its uncertainties do not show that.
+ * the number of readings. A rank_tolerance below 2^-52 counts as that. A ridge lifts the first
+ * refusal; it also biases every coefficient towards 0, the constant among them, and its
+ * uncertainties do not show that. Residuals by their uncertainties of which the squares are too
+ * great or too small for a double, some 1e154 or 1e-154, are VANE_OUT_OF_RANGE in every fit.
  *
  * @valid   Independent errors in y, none in x.
  * @source  Golub and Van Loan, Matrix Computations, 4th ed., 5.3 and 6.1.4; Cook, Detection of

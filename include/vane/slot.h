@@ -63,6 +63,7 @@ VANE_API double vane_slot_disc_flow(double gap, double inner_radius, double oute
  *
  * @valid   Inner rim at one pressure; along the outer rim the pressure changes linearly
  *          over delta and is even on both sides. For delta << H, F = (1 - ln(pi delta / H)) / pi.
+ *          Only flow that crosses the rim beyond delta counts.
  * @source  Definition: conformal solution of the strip. Dilogarithm: Abramowitz and Stegun,
  *          Handbook of Mathematical Functions, eq. 27.7 (from memory).
  *
@@ -1004,7 +1005,8 @@ VANE_API double vane_slot_petroff_torque(double diameter, double gap, double len
  *
  *     Ta = pi d |n| c / nu sqrt(2 c / d)
  *
- * @valid   c << d, centred. Vortices appear above about 41.2.
+ * @valid   c << d, centred. Vortices appear above about 41.2 by Taylor's reckoning, 41.3 by later
+ *          ones.
  * @source  Taylor, Philosophical Transactions A 223 (1923) 289; Schlichting, Boundary-Layer Theory
  *          (from memory).
  *

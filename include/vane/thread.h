@@ -342,7 +342,7 @@ VANE_API double vane_thread_length_inch(double diameter, double length, vane_err
  *          series the common sizes). From memory.
  *
  * @param[in] series    A number of enum vane_thread_series [1; 1 <= x <= 9].
- * @param[in] diameter  Nominal or measured diameter over the crests [m; 0.001 <= x <= 0.1016].
+ * @param[in] diameter  Nominal or measured diameter over the crests [m; 0.00097 <= x <= 0.1046].
  * @param[out] out      The thread.
  * @param[out] error    What went wrong, or NULL.
  * @return    A number of enum vane_status [1].
@@ -358,7 +358,7 @@ VANE_API int32_t vane_thread_find(int32_t series, double diameter, vane_thread_s
  * With a bearing friction of 0 it is the torque the shank carries.
  *
  * @valid   60 degree thread, small lead angle; leaves out the product of lead angle and
- *          friction, under 1 % of the thread's share up to a friction of 0.15.
+ *          friction, under 2 % of the thread's share up to a friction of 0.15.
  * @source  Motosh, J. Eng. Ind. 98 (1976); ISO 16047:2005; VDI 2230 part 1:2015. From memory.
  *
  * @param[in] preload           Tension of the bolt [N; >= 0].
@@ -776,7 +776,8 @@ VANE_API double vane_thread_factor_scatter(double tightening_factor, vane_error 
  * Usual spread of the preload for a way of tightening.
  *
  * @valid   Calibrated tool, practised hand; what friction does to a preload is in it.
- * @source  VDI 2230 part 1:2003, table A8. From memory.
+ * @source  VDI 2230 part 1:2003, table A8; for an estimated friction the edition of 1986, which
+ *          the later ones widen to 2.5. From memory.
  *
  * @param[in] tightening  A number of enum vane_thread_tightening [1; 1 <= x <= 6].
  * @param[out] out        The spread.
