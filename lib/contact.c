@@ -44,12 +44,23 @@ static bool bodies_ok(double curvature, double contact_modulus, vane_error *erro
 	       vn_above(contact_modulus, 0, "contact_modulus", "Pa", error);
 }
 
+static bool line_ok(double line_load, double curvature, double contact_modulus, vane_error *error)
+{
+	return vn_least(line_load, 0, "line_load", "N/m", error) &&
+	       bodies_ok(curvature, contact_modulus, error);
+}
+
+static bool sphere_ok(double force, double curvature, double contact_modulus, vane_error *error)
+{
+	return vn_least(force, 0, "force", "N", error) &&
+	       bodies_ok(curvature, contact_modulus, error);
+}
+
 double vane_contact_line_half_width(double line_load, double curvature, double contact_modulus,
 				    vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_least(line_load, 0, "line_load", "N/m", error) ||
-	    !bodies_ok(curvature, contact_modulus, error))
+	if (!line_ok(line_load, curvature, contact_modulus, error))
 		return NAN;
 	return vn_result(2 * sqrt(line_load / contact_modulus / curvature / PI), error);
 }
@@ -58,8 +69,7 @@ double vane_contact_line_pressure(double line_load, double curvature, double con
 				  vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_least(line_load, 0, "line_load", "N/m", error) ||
-	    !bodies_ok(curvature, contact_modulus, error))
+	if (!line_ok(line_load, curvature, contact_modulus, error))
 		return NAN;
 	return vn_result(sqrt(line_load * curvature / PI * contact_modulus), error);
 }
@@ -142,8 +152,7 @@ double vane_contact_sphere_radius(double force, double curvature, double contact
 				  vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_least(force, 0, "force", "N", error) ||
-	    !bodies_ok(curvature, contact_modulus, error))
+	if (!sphere_ok(force, curvature, contact_modulus, error))
 		return NAN;
 	return vn_result(vn_two_cbrt(sphere_cube(force, curvature, contact_modulus)), error);
 }
@@ -152,8 +161,7 @@ double vane_contact_sphere_pressure(double force, double curvature, double conta
 				    vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_least(force, 0, "force", "N", error) ||
-	    !bodies_ok(curvature, contact_modulus, error))
+	if (!sphere_ok(force, curvature, contact_modulus, error))
 		return NAN;
 	const double radius = vn_two_cbrt(sphere_cube(force, curvature, contact_modulus));
 	const vn_two strain =
@@ -165,8 +173,7 @@ double vane_contact_sphere_approach(double force, double curvature, double conta
 				    vane_error *error)
 {
 	vn_begin(error);
-	if (!vn_least(force, 0, "force", "N", error) ||
-	    !bodies_ok(curvature, contact_modulus, error))
+	if (!sphere_ok(force, curvature, contact_modulus, error))
 		return NAN;
 	const double radius = vn_two_cbrt(sphere_cube(force, curvature, contact_modulus));
 	return vn_result(

@@ -126,6 +126,24 @@ START_TEST(student)
 }
 END_TEST
 
+/* Between the normal distribution and few degrees of freedom, where every term of the series still
+ * tells. */
+START_TEST(student_of_many)
+{
+	const struct {
+		double probability, freedom, quantile;
+	} mpmath[] = {
+		{0.975, 2500, 1.9609133447955668776},   {0.999, 2500, 3.0934955108929478766},
+		{0.9375, 3000, 1.5345493918178124769},  {0.999, 20000, 3.0906398618543303127},
+		{0.999, 200000, 3.0902730573051985323}, {0.999999, 200000, 4.7535645089899569427},
+	};
+	for (size_t i = 0; i < sizeof mpmath / sizeof *mpmath; i++)
+		CHECK_NEAR(vane_measure_student_quantile(mpmath[i].probability, mpmath[i].freedom,
+							 NULL),
+			   mpmath[i].quantile, 1e-14);
+}
+END_TEST
+
 START_TEST(combination)
 {
 	/* GUM G.4.1: relative uncertainties of three factors, per cent. */
@@ -483,5 +501,6 @@ START_TEST(combination_rejections)
 }
 END_TEST
 
-SUITE("measure", end_gauge, student, combination, correlated, certified_samples, probability_values,
-      probability_without_cancellation, one_limit, guard_band, rejections, combination_rejections)
+SUITE("measure", end_gauge, student, student_of_many, combination, correlated, certified_samples,
+      probability_values, probability_without_cancellation, one_limit, guard_band, rejections,
+      combination_rejections)

@@ -132,6 +132,7 @@ MUTATIONS = [
     ("lib/measure.c", "sqrt(square / (double)(readings - 1))",
      "sqrt(square / (double)readings)", ["measure"]),
     ("lib/measure.c", "sample.spread / sqrt((double)readings)", "sample.spread", ["measure"]),
+    ("lib/measure_student.c", "(3 * s + 19)", "(3 * s + 18)", ["measure"]),
     ("lib/measure_verdict.c", "const double guard = coverage * uncertainty;",
      "const double guard = uncertainty;", ["measure"]),
     ("lib/fit.c", "sqrt(sum / freedom)", "sqrt(sum)", ["fit"]),
